@@ -1,0 +1,38 @@
+import tseslint from "typescript-eslint";
+import vue from "eslint-plugin-vue";
+import vueParser from "vue-eslint-parser";
+
+export default tseslint.config(
+  { ignores: ["node_modules/**", "out/**", "test-results/**", "playwright-report/**", "screens/**"] },
+  ...tseslint.configs.recommended,
+  ...vue.configs["flat/recommended"],
+  {
+    files: ["**/*.vue"],
+    languageOptions: { parser: vueParser, parserOptions: { parser: tseslint.parser, sourceType: "module" } },
+  },
+  {
+    rules: {
+      "@typescript-eslint/no-explicit-any": "error",
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_" }],
+      "@typescript-eslint/consistent-type-imports": "error",
+      "no-console": "error",
+      eqeqeq: ["error", "always"],
+      "max-lines": ["error", { max: 400, skipBlankLines: false, skipComments: false }],
+      // Layout of templates is prettier's work; only the rules that catch mistakes stay on.
+      "vue/html-self-closing": "off",
+      "vue/max-attributes-per-line": "off",
+      "vue/singleline-html-element-content-newline": "off",
+      "vue/multiline-html-element-content-newline": "off",
+      "vue/html-indent": "off",
+      "vue/html-closing-bracket-newline": "off",
+      "vue/attributes-order": "off",
+      "vue/first-attribute-linebreak": "off",
+      "vue/require-default-prop": "off",
+      "vue/multi-word-component-names": "off",
+      "vue/no-v-html": "error",
+      "no-undef": "off",
+    },
+  },
+  // A terminal program and its scripts speak through the console; nothing else does.
+  { files: ["scripts/**", "test/bench/**", "main/headless.ts"], rules: { "no-console": "off" } },
+);

@@ -1,0 +1,71 @@
+// Enforces the dependency rules of DEVELOPERS.md: prints every offending import and fails on the first run that has one.
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { dirname, join, relative, resolve } from "node:path";
+
+const root = process.argv[2] ? resolve(process.argv[2]) : resolve(import.meta.dirname, "..");
+const importPattern = /(?:from\s+|import\s*\(\s*|import\s+)["']([^"']+)["']/g;
+const forbiddenGlobals =
+  /\b(window|document|Date\.now|Math\.random|performance\.now|crypto\.randomUUID|setTimeout|setInterval)\b|new Date\(\)/;
+const srcPackages =
+  /^(zod|ml-matrix|papaparse|regression|d3-contour|@stdlib\/.+|read-excel-file(\/.+)?|write-excel-file(\/.+)?)$/;
+// Which sibling folders each domain folder may use: curve knows numbers, choice knows curves, plant knows quantities.
+const domainAllowed = {
+  units: [],
+  curve: [],
+  sample: ["units"],
+  product: ["units"],
+  bench: ["units", "sample", "product"],
+  choice: ["units", "curve"],
+  plant: ["units", "product"],
+  exchange: ["units"],
+};
+
+function files(folder) {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name);
+    if (statSync(path).isDirectory()) return files(path);
+    return /\.(ts|vue|mjs)$/.test(name) && !name.endsWith(".d.ts") ? [path] : [];
+  });
+}
+
+const faults = [];
+for (const top of ["src", "main", "renderer"]) {
+  for (const path of files(join(root, top))) {
+    const text = readFileSync(path, "utf8");
+    const here = relative(root, path).replaceAll("\\", "/");
+    const fail = (why) => faults.push(`${here}: ${why}`);
+    const lines = text.split("\n").length;
+    if (lines > 401) fail(`has ${lines} lines; 400 is the limit`);
+    if (/^index\.ts$/.test(here.split("/").pop()) && /export \* from/.test(text)) fail("is a barrel file");
+    if (top === "src") {
+      const code = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, "");
+      const hit = forbiddenGlobals.exec(code);
+      if (hit) fail(`uses ${hit[0]}; time, ids and randomness arrive as arguments`);
+    }
+    for (const [, target] of text.matchAll(importPattern)) {
+      if (!target.startsWith(".")) {
+        if (target === "electron" && !here.startsWith("main/hosts/electron/")) fail("imports electron");
+        if (target === "node:sqlite" && !here.startsWith("main/storage/")) fail("imports SQLite");
+        if (top === "src" && !srcPackages.test(target)) fail(`imports ${target}; src/ is pure domain code`);
+        if (top === "renderer" && target.startsWith("node:")) fail(`imports ${target}`);
+        continue;
+      }
+      const aim = relative(root, resolve(dirname(path), target)).replaceAll("\\", "/");
+      const aimTop = aim.split("/")[0];
+      if (aimTop !== top && aimTop !== "src") fail(`imports ${aim}; ${top}/ may use itself and src/`);
+      if (top === "src") {
+        const [, from] = here.split("/");
+        const [, to] = aim.split("/");
+        if (from !== to && to !== "outcome.ts" && from in domainAllowed && !domainAllowed[from].includes(to))
+          fail(`imports ${aim}; src/${from} may use ${domainAllowed[from].join(", ") || "nothing else"}`);
+      }
+      if (here.startsWith("main/hosts/") && aim.startsWith("main/storage/"))
+        fail(`imports ${aim}; hosts reach storage through the service`);
+    }
+  }
+}
+if (faults.length > 0) {
+  process.stderr.write(faults.join("\n") + `\n${faults.length} import rule(s) broken\n`);
+  process.exit(1);
+}
+process.stdout.write("import rules hold\n");
