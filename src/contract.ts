@@ -1,0 +1,129 @@
+import { z } from "zod";
+import { commandSchema } from "./study/commands.ts";
+import { changeSchema } from "./study/history.ts";
+import { idSchema, instantSchema, labelSchema } from "./study/schema/common.ts";
+import { kinds, recordSchemas, type Kind, type StudyState } from "./study/schema/records.ts";
+
+/** The whole study as it crosses the boundary: every record validated by its kind's schema. */
+export const studyStateSchema = z.strictObject(
+  Object.fromEntries(kinds.map((kind) => [kind, z.record(idSchema, recordSchemas[kind])])) as Record<
+    Kind,
+    z.ZodType
+  >,
+) as unknown as z.ZodType<StudyState>;
+
+/** A study in the host's list. `ref` is the host's own token for it; a page never names a path. */
+const shelfEntrySchema = z.strictObject({
+  ref: z.string().max(200),
+  fileName: z.string().max(300),
+  folder: z.string().max(1000),
+  modifiedAt: instantSchema.nullable(),
+  /** null where the file opens; otherwise the sentence that says why it does not */
+  trouble: z.string().nullable(),
+});
+
+const openedSchema = z.strictObject({
+  fileName: z.string(),
+  /** null where edits are accepted; otherwise the sentence that says why the study is only shown */
+  readOnlyBecause: z.string().nullable(),
+  /** things worth saying once, for example that an older file was backed up and upgraded */
+  notices: z.array(z.string()),
+  state: studyStateSchema,
+  seq: z.int().min(0),
+  savedAt: instantSchema.nullable(),
+  /** the entry that undo or redo would move next, null where there is none */
+  undo: changeSchema.nullable(),
+  redo: changeSchema.nullable(),
+});
+
+const acknowledgedSchema = z.strictObject({
+  /** the entries now durable on disk, oldest first: usually one */
+  changes: z.array(changeSchema),
+  seq: z.int().min(0),
+  savedAt: instantSchema,
+  undo: changeSchema.nullable(),
+  redo: changeSchema.nullable(),
+});
+
+const draftSchema = z.strictObject({
+  /** which cell the text belongs to, in the page's own words, for example "jar j-01 turbidity" */
+  place: z.string().min(1).max(200),
+  text: z.string().max(2000),
+  reason: z.string().max(1000).default(""),
+});
+
+const nothing = z.strictObject({});
+const done = z.strictObject({ done: z.literal(true) });
+const who = { by: z.string().trim().max(120) };
+
+/**
+ * Every call between the screens and the service, with the schema of what goes in and of what comes out.
+ * Both hosts expose exactly this table; a call is parsed on both sides of the boundary.
+ */
+export const contract = {
+  "host.about": {
+    input: nothing,
+    output: z.strictObject({
+      host: z.enum(["electron", "loopback"]),
+      version: z.string(),
+      /** whether the host can show its own file dialogs; otherwise studies live in one folder */
+      dialogs: z.boolean(),
+    }),
+  },
+  "shelf.list": {
+    input: nothing,
+    output: z.strictObject({ folder: z.string(), entries: z.array(shelfEntrySchema) }),
+  },
+  "study.create": { input: z.strictObject({ name: labelSchema, ...who }), output: openedSchema.nullable() },
+  "study.createDemo": { input: nothing, output: openedSchema.nullable() },
+  "study.open": { input: z.strictObject({ ref: z.string().max(200) }), output: openedSchema },
+  /** shows the host's open dialog; null when it was cancelled; refused by a host without dialogs */
+  "study.choose": { input: nothing, output: openedSchema.nullable() },
+  "study.saveAs": { input: z.strictObject({ name: labelSchema }), output: openedSchema.nullable() },
+  /** the study that is open already, or null: after a reload the page picks up where it was */
+  "study.current": { input: nothing, output: openedSchema.nullable() },
+  "study.close": { input: nothing, output: done },
+  "study.apply": {
+    input: z.strictObject({
+      command: commandSchema,
+      /** the sequence number the page had seen; an older one is refused so that nothing is overwritten unseen */
+      afterSeq: z.int().min(0),
+      why: z.string().max(4000).default(""),
+      ...who,
+    }),
+    output: acknowledgedSchema,
+  },
+  "study.undo": { input: z.strictObject(who), output: acknowledgedSchema },
+  "study.redo": { input: z.strictObject(who), output: acknowledgedSchema },
+  "study.history": {
+    input: z.strictObject({
+      beforeSeq: z.int().min(1).nullable(),
+      limit: z.int().min(1).max(500),
+    }),
+    output: z.strictObject({ changes: z.array(changeSchema) }),
+  },
+  /** entries made by another window since; empty when none */
+  "study.since": {
+    input: z.strictObject({ afterSeq: z.int().min(0) }),
+    output: acknowledgedSchema.omit({ savedAt: true }),
+  },
+  "draft.list": { input: nothing, output: z.strictObject({ drafts: z.array(draftSchema) }) },
+  "draft.keep": { input: draftSchema, output: done },
+  "draft.drop": { input: z.strictObject({ place: z.string().min(1).max(200) }), output: done },
+} as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>;
+
+export type Contract = typeof contract;
+export type CallName = keyof Contract;
+export type InputOf<N extends CallName> = z.input<Contract[N]["input"]>;
+export type OutputOf<N extends CallName> = z.output<Contract[N]["output"]>;
+export type Opened = z.output<typeof openedSchema>;
+export type Acknowledged = z.output<typeof acknowledgedSchema>;
+
+/** What every call answers: the value, or a code with one sentence for the person at the screen. */
+export type Answer<T> =
+  | { ok: true; value: T }
+  | {
+      ok: false;
+      code: "bad-input" | "refused" | "stale" | "read-only" | "no-study" | "failed";
+      message: string;
+    };

@@ -1,0 +1,191 @@
+import { z } from "zod";
+import { bad, good, type Outcome } from "../outcome.ts";
+import { idSchema } from "./schema/common.ts";
+import {
+  kinds,
+  kindWords,
+  recordSchemas,
+  type AnyRecord,
+  type Kind,
+  type StudyState,
+} from "./schema/records.ts";
+import { brokenInvariant } from "./invariants.ts";
+import { references, uniqueLabels } from "./references.ts";
+import { describeIssue } from "./issue-words.ts";
+
+const kindSchema = z.enum(kinds as [Kind, ...Kind[]]);
+const fieldsSchema = z.record(z.string().regex(/^[a-z][A-Za-z]{0,60}$/), z.unknown());
+
+/**
+ * One change to a study. `set` replaces whole fields (null clears one); `together` is one undo step.
+ * Records and fields are checked against the kind's schema when the command is applied, not here.
+ */
+export type Command =
+  | { do: "add"; kind: Kind; record: Record<string, unknown> }
+  | { do: "set"; kind: Kind; id: string; fields: Record<string, unknown> }
+  | { do: "remove"; kind: Kind; id: string }
+  | { do: "together"; label: string; commands: SimpleCommand[] };
+export type SimpleCommand = Exclude<Command, { do: "together" }>;
+
+const addSchema = z.strictObject({ do: z.literal("add"), kind: kindSchema, record: fieldsSchema });
+const setSchema = z.strictObject({
+  do: z.literal("set"),
+  kind: kindSchema,
+  id: idSchema,
+  fields: fieldsSchema,
+});
+const removeSchema = z.strictObject({ do: z.literal("remove"), kind: kindSchema, id: idSchema });
+const simpleSchema = z.discriminatedUnion("do", [addSchema, setSchema, removeSchema]);
+const togetherSchema = z.strictObject({
+  do: z.literal("together"),
+  label: z.string().min(1).max(300),
+  commands: z.array(simpleSchema).min(1).max(20_000),
+});
+
+/** The shape of a command as it crosses a boundary. */
+export const commandSchema: z.ZodType<Command> = z.discriminatedUnion("do", [
+  addSchema,
+  setSchema,
+  removeSchema,
+  togetherSchema,
+]);
+
+export interface Applied {
+  state: StudyState;
+  /** the command that takes the change back */
+  inverse: Command;
+  /** the records the command touched, without repeats, in order */
+  touched: { kind: Kind; id: string }[];
+}
+
+type Tables = Record<Kind, Record<string, AnyRecord>>;
+
+/**
+ * Applies a command to a state and returns the next state with the inverse, or one sentence that says why not.
+ * The given state is never changed; a refused command changes nothing, a group is all or nothing.
+ */
+export function applyCommand(state: StudyState, command: Command): Outcome<Applied> {
+  const simple = command.do === "together" ? command.commands : [command];
+  const tables = { ...state } as Tables;
+  const copied = new Set<Kind>();
+  const touched = new Map<string, { kind: Kind; id: string }>();
+  const inverses: SimpleCommand[] = [];
+
+  const write = (kind: Kind, id: string, record: AnyRecord | null) => {
+    if (!copied.has(kind)) {
+      tables[kind] = { ...tables[kind] };
+      copied.add(kind);
+    }
+    if (record === null) delete tables[kind][id];
+    else tables[kind][id] = record;
+    touched.set(`${kind} ${id}`, { kind, id });
+  };
+
+  for (const one of simple) {
+    const step = prepare(tables, one);
+    if (!step.ok) return step;
+    write(one.kind, step.value.id, step.value.record);
+    inverses.unshift(step.value.inverse);
+  }
+
+  const next = tables as StudyState;
+  const places = [...touched.values()];
+  const fault = linkFault(next, places) ?? labelFault(next, places) ?? recordFault(next, places);
+  if (fault) return bad(fault);
+  const [only] = inverses;
+  const inverse: Command =
+    command.do === "together" || !only
+      ? { do: "together", label: command.do === "together" ? command.label : "change", commands: inverses }
+      : only;
+  return good({ state: next, inverse, touched: places });
+}
+
+interface Step {
+  id: string;
+  record: AnyRecord | null;
+  inverse: SimpleCommand;
+}
+
+function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
+  const { kind } = command;
+  const { one } = kindWords[kind];
+  if (command.do === "add") {
+    const parsed = recordSchemas[kind].safeParse(command.record);
+    if (!parsed.success) return bad(describeIssue(parsed.error, one, command.record));
+    const record = parsed.data as AnyRecord;
+    if (Object.hasOwn(tables[kind], record.id)) return bad(`There is already a ${one} with this id.`);
+    return good({ id: record.id, record, inverse: { do: "remove", kind, id: record.id } });
+  }
+  const { id } = command;
+  const current = Object.hasOwn(tables[kind], id) ? tables[kind][id] : undefined;
+  if (!current) return bad(`This ${one} is no longer in the study.`);
+  if (command.do === "remove") {
+    if (kind === "study") return bad("The study's own record cannot be removed.");
+    return good({
+      id,
+      record: null,
+      inverse: { do: "add", kind, record: current as Record<string, unknown> },
+    });
+  }
+  if (kind === "decision" && Object.keys(command.fields).some((field) => field !== "withdrawn"))
+    return bad("An approved decision is never changed: withdraw it with a reason and approve another.");
+  if (Object.hasOwn(command.fields, "id")) return bad("A record's id cannot be changed.");
+  const parsed = recordSchemas[kind].safeParse({ ...current, ...command.fields });
+  if (!parsed.success) return bad(describeIssue(parsed.error, one, { ...current, ...command.fields }));
+  const before: Record<string, unknown> = {};
+  for (const field of Object.keys(command.fields))
+    before[field] = (current as Record<string, unknown>)[field];
+  return good({ id, record: parsed.data as AnyRecord, inverse: { do: "set", kind, id, fields: before } });
+}
+
+/** A field that names a record which is not there, or a removed record that is still named. */
+function linkFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {
+  for (const { kind, id } of places) {
+    const record = state[kind][id] as Record<string, unknown> | undefined;
+    for (const link of references) {
+      if (record && link.from === kind) {
+        const aim = record[link.field];
+        if (typeof aim === "string" && !Object.hasOwn(state[link.to], aim))
+          return `The ${kindWords[kind].one} names a ${kindWords[link.to].one} that is not in the study.`;
+      }
+      if (!record && link.to === kind) {
+        const users = Object.values(state[link.from]).filter(
+          (other) => (other as Record<string, unknown>)[link.field] === id,
+        );
+        if (users.length > 0) {
+          const words = kindWords[link.from];
+          return `This ${kindWords[kind].one} is used by ${users.length} ${users.length === 1 ? words.one : words.many}: remove or change ${users.length === 1 ? "that" : "those"} first.`;
+        }
+      }
+    }
+  }
+  return null;
+}
+
+function labelFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {
+  for (const { kind, within } of uniqueLabels) {
+    const mine = places.filter((place) => place.kind === kind && Object.hasOwn(state[kind], place.id));
+    if (mine.length === 0) continue;
+    const key = (record: Record<string, unknown>) =>
+      `${within ? String(record[within]) : ""} ${String(record["label"] ?? record["name"]).toLowerCase()}`;
+    const counts = new Map<string, number>();
+    for (const record of Object.values(state[kind])) {
+      const name = key(record as Record<string, unknown>);
+      counts.set(name, (counts.get(name) ?? 0) + 1);
+    }
+    for (const { id } of mine) {
+      const record = state[kind][id] as Record<string, unknown>;
+      if ((counts.get(key(record)) ?? 0) > 1)
+        return `There is already a ${kindWords[kind].one} called "${String(record["label"] ?? record["name"])}": give this one another name.`;
+    }
+  }
+  return null;
+}
+
+function recordFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {
+  for (const { kind, id } of places) {
+    const fault = Object.hasOwn(state[kind], id) ? brokenInvariant(state, kind, id) : null;
+    if (fault) return fault;
+  }
+  return null;
+}

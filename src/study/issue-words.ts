@@ -1,0 +1,31 @@
+import type { z } from "zod";
+
+/** "totalSolidsPct" -> "total solids pct": a field's name as words for a sentence. */
+export function fieldWords(field: string): string {
+  return field
+    .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
+    .toLowerCase()
+    .trim();
+}
+
+/** Turns the first fault of a refused record into one sentence that names the field and what was given. */
+export function describeIssue(error: z.ZodError, subject: string, given: unknown): string {
+  const [issue] = error.issues;
+  if (!issue) return `This ${subject} could not be read.`;
+  const path = issue.path.map((part) =>
+    typeof part === "number" ? `item ${part + 1}` : fieldWords(String(part)),
+  );
+  const where = path.length > 0 ? path.join(", ") : subject;
+  let value: unknown = given;
+  for (const part of issue.path) value = (value as Record<PropertyKey, unknown> | null | undefined)?.[part];
+  const shown =
+    typeof value === "number" || (typeof value === "string" && value.length > 0)
+      ? ` (given: ${String(value).slice(0, 40)})`
+      : "";
+  const message =
+    issue.code === "unrecognized_keys" ? `has an unknown field ${issue.keys.join(", ")}` : issue.message;
+  const words = /^(is|needs|has|holds|must) /.test(message)
+    ? message
+    : `is not right: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
+  return `${where.charAt(0).toUpperCase()}${where.slice(1)} ${words}${shown}.`;
+}

@@ -1,0 +1,82 @@
+import { z } from "zod";
+import {
+  between,
+  idSchema,
+  instantSchema,
+  labelSchema,
+  noteSchema,
+  notNegative,
+  positive,
+  sharePct,
+  unknown,
+} from "./common.ts";
+
+/** What the engineer asks of a series: limits, costs and the plant's present dose. One record a series. */
+export const targetsSchema = z.strictObject({
+  id: idSchema,
+  seriesId: idSchema,
+  turbidityAtMost: unknown(positive(1e7)),
+  filtrateTssAtMostMgPerL: unknown(positive(1e6)),
+  cstAtMostS: unknown(positive(1e5)),
+  cakeAtLeastPct: unknown(sharePct),
+  drainedAtLeastMl: unknown(positive(1e5)),
+  captureAtLeastPct: unknown(sharePct),
+  guardPct: between(0, 50).default(10),
+  disposalPerWetT: unknown(notNegative(1e6)),
+  returnPerT: unknown(notNegative(1e6)),
+  /** used where capture was not read */
+  assumedCapturePct: unknown(sharePct),
+  presentDoseKgPerT: unknown(positive(10_000)),
+  /** relative spread (one standard deviation) of the feed's solids over a day, in percent */
+  feedDriftPct: unknown(notNegative(100)),
+  /** the responses' wanted ranges for the desirability rule, worst to best */
+  wishes: z
+    .array(
+      z.strictObject({
+        response: z.enum(["turbidity", "filtrateTss", "cst", "cake", "drained", "capture", "cost"]),
+        worst: z.number(),
+        best: z.number(),
+        weight: between(0, 100),
+      }),
+    )
+    .max(12)
+    .default([]),
+});
+
+export const ruleSchema = z.enum([
+  "minimum",
+  "knee",
+  "cheapest-in-limits",
+  "desirability",
+  "least-cost",
+  "near-least-cost",
+  "own",
+]);
+export type RuleName = z.infer<typeof ruleSchema>;
+
+const snapshotValueSchema = z.strictObject({
+  name: z.string().max(200),
+  unit: z.string().max(40),
+  value: z.union([z.number(), z.string().max(400), z.null()]),
+});
+
+/** A dose that somebody answers for. Its snapshot is never changed: a later edit upstream marks it out of date. */
+export const decisionSchema = z.strictObject({
+  id: idSchema,
+  seriesId: idSchema,
+  doseAKgPerT: notNegative(10_000),
+  doseBKgPerT: unknown(notNegative(10_000)),
+  lowKgPerT: unknown(notNegative(10_000)),
+  highKgPerT: unknown(notNegative(10_000)),
+  rule: ruleSchema,
+  /** the response whose curve the rule used, where it used one */
+  response: z.string().max(40).nullable().default(null),
+  reason: noteSchema.min(1, "needs a reason"),
+  byName: labelSchema,
+  at: instantSchema,
+  methodVersion: z.string().max(40),
+  /** fingerprint of every input upstream of the dose when it was approved */
+  inputsHash: z.string().max(128),
+  snapshot: z.array(snapshotValueSchema).max(4000),
+  withdrawn: unknown(z.strictObject({ byName: labelSchema, at: instantSchema, reason: noteSchema.min(1) })),
+});

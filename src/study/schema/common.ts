@@ -1,0 +1,61 @@
+import { z } from "zod";
+
+// A strict content policy forbids generated code; zod would otherwise probe for it.
+z.config({ jitless: true });
+
+/** A short sortable id: letters, digits and hyphens. */
+export const idSchema = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "is not an id");
+
+/** A name that people read: one line, not empty. */
+export const labelSchema = z
+  .string()
+  .trim()
+  .min(1, "needs a name")
+  .max(120, "is longer than 120 characters")
+  .regex(/^[^\p{Cc}]*$/u, "holds a character that cannot be shown");
+
+/** Free text; may be empty. */
+export const noteSchema = z
+  .string()
+  .max(4000, "is longer than 4000 characters")
+  .refine((text) => !text.includes("\u0000"), "holds a character that cannot be stored");
+
+/** A moment in time, ISO 8601 with its offset. */
+export const instantSchema = z.iso.datetime({ offset: true, message: "is not a date and time" });
+
+const finite = z.number("is not a number");
+
+/** A number above zero, at most `max`. */
+export const positive = (max: number) =>
+  finite.gt(0, "must be above 0").max(max, `is above ${max}, the most this can be`);
+
+/** Zero or a number above, at most `max`. */
+export const notNegative = (max: number) =>
+  finite.min(0, "must not be negative").max(max, `is above ${max}, the most this can be`);
+
+/** A number between two bounds, both included. */
+export const between = (low: number, high: number) =>
+  finite.min(low, `is below ${low}`).max(high, `is above ${high}`);
+
+/** A share in percent, above 0 and at most 100. */
+export const sharePct = positive(100);
+
+/** Unknown until somebody enters it. */
+export const unknown = <T extends z.ZodType>(schema: T) => schema.nullable().default(null);
+
+/** Why a number or jar is left out: the number the technician pressed and the words. */
+export const leftOutSchema = z.strictObject({
+  reason: z.enum([
+    "spilled",
+    "wrong-dose",
+    "mixing-failed",
+    "timer-missed",
+    "reading-failed",
+    "sample-changed",
+    "other",
+  ]),
+  note: noteSchema.default(""),
+});
+
+export const polymerLetterSchema = z.enum(["a", "b"]);
+export type PolymerLetter = z.infer<typeof polymerLetterSchema>;
