@@ -2,15 +2,12 @@ import { z } from "zod";
 import { commandSchema } from "./study/commands.ts";
 import { changeSchema } from "./study/history.ts";
 import { idSchema, instantSchema, labelSchema } from "./study/schema/common.ts";
-import { kinds, recordSchemas, type Kind, type StudyState } from "./study/schema/records.ts";
+import { kinds, recordSchemas, type StudyState } from "./study/schema/records.ts";
+
+const tableSchemas = Object.fromEntries(kinds.map((kind) => [kind, z.record(idSchema, recordSchemas[kind])]));
 
 /** The whole study as it crosses the boundary: every record validated by its kind's schema. */
-export const studyStateSchema = z.strictObject(
-  Object.fromEntries(kinds.map((kind) => [kind, z.record(idSchema, recordSchemas[kind])])) as Record<
-    Kind,
-    z.ZodType
-  >,
-) as unknown as z.ZodType<StudyState>;
+export const studyStateSchema = z.strictObject(tableSchemas) as unknown as z.ZodType<StudyState>;
 
 /** A study in the host's list. `ref` is the host's own token for it; a page never names a path. */
 const shelfEntrySchema = z.strictObject({
