@@ -67,9 +67,9 @@ const checks: { [K in Kind]?: Check<K> } = {
   },
   makeDown: (state, makeDown) => {
     const twin = Object.values(state.makeDown).find(
-      (other) => other.polymer === makeDown.polymer && other.id !== makeDown.id,
+      (other) => other.benchProductId === makeDown.benchProductId && other.id !== makeDown.id,
     );
-    if (twin) return `The plant make-down of polymer ${makeDown.polymer.toUpperCase()} is already there.`;
+    if (twin) return "This product already has its plant make-down.";
     if (
       makeDown.carrierActivePct !== null &&
       makeDown.solutionActivePct !== null &&

@@ -12,7 +12,9 @@ export const references: { from: Kind; field: string; to: Kind }[] = [
   { from: "reading", field: "jarId", to: "jar" },
   { from: "targets", field: "seriesId", to: "series" },
   { from: "decision", field: "seriesId", to: "series" },
+  { from: "makeDown", field: "benchProductId", to: "product" },
   { from: "makeDown", field: "productId", to: "product" },
+  { from: "pump", field: "makeDownId", to: "makeDown" },
   { from: "drawDown", field: "pumpId", to: "pump" },
   { from: "cylinderCheck", field: "pumpId", to: "pump" },
 ];

@@ -56,6 +56,3 @@ export const leftOutSchema = z.strictObject({
   ]),
   note: noteSchema.default(""),
 });
-
-export const polymerLetterSchema = z.enum(["a", "b"]);
-export type PolymerLetter = z.infer<typeof polymerLetterSchema>;

@@ -6,7 +6,6 @@ import {
   labelSchema,
   noteSchema,
   notNegative,
-  polymerLetterSchema,
   positive,
   sharePct,
   unknown,
@@ -26,11 +25,14 @@ export const feedCaseSchema = z.strictObject({
   daysPerYear: unknown(positive(366)),
 });
 
-/** How one polymer is made down at the plant. */
+/**
+ * How one polymer is made down and injected at the plant. `benchProductId` is the lot the jars were dosed with,
+ * `productId` the lot that stands at the plant: where they differ the active share's error does not cancel.
+ */
 export const makeDownSchema = z.strictObject({
   id: idSchema,
-  polymer: polymerLetterSchema,
-  productId: unknown(idSchema),
+  benchProductId: idSchema,
+  productId: idSchema,
   solutionActivePct: unknown(sharePct),
   solutionDensityKgPerL: unknown(between(0.9, 1.5)),
   carrierActivePct: unknown(sharePct),
@@ -43,7 +45,8 @@ export const makeDownSchema = z.strictObject({
 export const pumpSchema = z.strictObject({
   id: idSchema,
   label: labelSchema,
-  polymer: polymerLetterSchema,
+  /** the plant make-down whose neat product or solution it moves */
+  makeDownId: idSchema,
   stream: z.enum(["neat", "solution"]),
   /** a dry feeder is checked on a balance, in g/min */
   measuredIn: z.enum(["ml", "g"]).default("ml"),

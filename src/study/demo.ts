@@ -1,0 +1,293 @@
+import type { Command, SimpleCommand } from "./commands.ts";
+import type { Kind, NewRecordOf } from "./schema/records.ts";
+import { dishRows, neatDraws, oneRows, twoRows } from "./demo-rows.ts";
+
+function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
+  return { do: "add", kind, record: record as Record<string, unknown> };
+}
+
+function together(label: string, commands: SimpleCommand[]): Command {
+  return { do: "together", label, commands };
+}
+
+/**
+ * The edits that build the invented demo study, in the order somebody would make them.
+ * `at` is the moment of creation (ISO); the trial day is laid just before it, so that clocks and ages read plausibly.
+ */
+export function demoCommands(at: string): Command[] {
+  const minutesBefore = (minutes: number) => new Date(Date.parse(at) - minutes * 60_000).toISOString();
+  return [
+    add("study", {
+      id: "study",
+      name: "Demo: blended sludge, line 2",
+      invented: true,
+      note: "Every number in this study is invented, to show what belongs where.",
+    }),
+    together("people", [
+      add("person", { id: "person-1", name: "Mara T.", role: "technician" }),
+      add("person", { id: "person-2", name: "Jon R.", role: "engineer" }),
+      add("person", { id: "person-3", name: "Ilse K.", role: "crew" }),
+    ]),
+    together("sludge and sample", [
+      add("stream", {
+        id: "stream-1",
+        label: "Blended sludge, line 2",
+        sludgeClass: "mixed",
+        place: "Invented works",
+      }),
+      add("sample", {
+        id: "sample-1",
+        streamId: "stream-1",
+        label: "Sample 1, after the blending tank",
+        takenAt: minutesBefore(230),
+        place: "Tap on the feed pump's pressure side",
+        temperatureC: 17,
+        ph: 6.9,
+        provisionalTotalSolidsPct: 2.5,
+        suspendedSolidsPct: 2.38,
+      }),
+    ]),
+    together(
+      "dishes of sample 1",
+      dishRows.map(([tareG, wetG, dryG, ashG], index) =>
+        add("dish", {
+          id: `dish-${index + 1}`,
+          sampleId: "sample-1",
+          label: `${index + 1}`,
+          tareG,
+          wetG,
+          dryG,
+          ashG,
+        }),
+      ),
+    ),
+    together("products and stock solutions", productCommands(minutesBefore(215))),
+    seriesOne(minutesBefore(150)),
+    seriesTwo(minutesBefore(80)),
+    together("targets", [
+      add("targets", {
+        id: "targets-1",
+        seriesId: "series-1",
+        turbidityAtMost: 80,
+        cakeAtLeastPct: 18.5,
+        captureAtLeastPct: 98,
+        disposalPerWetT: 90,
+        returnPerT: 40,
+        presentDoseKgPerT: 6.4,
+        feedDriftPct: 6,
+      }),
+      add("targets", {
+        id: "targets-2",
+        seriesId: "series-2",
+        turbidityAtMost: 80,
+        cakeAtLeastPct: 20,
+        disposalPerWetT: 90,
+        assumedCapturePct: 97,
+        feedDriftPct: 6,
+      }),
+    ]),
+    together("plant", plantCommands(minutesBefore(30))),
+  ];
+}
+
+function productCommands(mixStartedAt: string): SimpleCommand[] {
+  const weighing = { neatMassUncertaintyG: 0.03, totalMassLimitG: 1, solutionDensityKgPerL: 1, mixStartedAt };
+  return [
+    add("product", {
+      id: "product-1",
+      label: "Flocculant E-42 (invented)",
+      form: "emulsion",
+      charge: "cationic",
+      lot: "lot 7",
+      activePct: 42,
+      activeLimitPct: 1,
+      activeBasisNote: "polymer by drying, invented certificate",
+      densityKgPerL: 1.03,
+      pricePerKgNeat: 3.2,
+      containerKg: 1030,
+    }),
+    add("product", {
+      id: "product-2",
+      label: "Coagulant C-40 (invented)",
+      form: "solution",
+      charge: "cationic",
+      lot: "lot 2",
+      activePct: 40,
+      activeLimitPct: 1,
+      activeBasisNote: "polymer by drying, invented certificate",
+      densityKgPerL: 1.15,
+      pricePerKgNeat: 1.1,
+      containerKg: 1150,
+    }),
+    add("stock", {
+      id: "stock-1",
+      productId: "product-1",
+      label: "E-42 at 0.2 %",
+      neatMassG: 2.381,
+      totalMassG: 500,
+      waterType: "plant water",
+      waterTemperatureC: 18,
+      ...weighing,
+    }),
+    add("stock", {
+      id: "stock-2",
+      productId: "product-2",
+      label: "C-40 at 1 %",
+      neatMassG: 12.5,
+      totalMassG: 500,
+      waterType: "plant water",
+      waterTemperatureC: 18,
+      ...weighing,
+    }),
+  ];
+}
+
+const seriesBasics = {
+  sampleId: "sample-1",
+  sampleVolumeMl: 500,
+  sampleVolumeLimitMl: 5,
+  syringeCapacityMl: 60,
+  syringeLimitMl: 0.5,
+  turbidityRange: { low: 0.1, high: 1000 },
+  cstWaterS: 8,
+  cstReservoirMm: 18,
+};
+
+function seriesOne(startedAt: string): Command {
+  const commands: SimpleCommand[] = [
+    add("series", {
+      id: "series-1",
+      label: "E-42 alone",
+      ...seriesBasics,
+      stockAId: "stock-1",
+      protocol: { fastRpm: 200, fastS: 15, slowRpm: 60, slowS: 45, drainS: 10, pressKPa: 150, pressMin: 5 },
+      startedAt,
+    }),
+  ];
+  for (const [index, [order, dose, ntu, tss, cake, drained, cst, floc]] of oneRows.entries()) {
+    const id = `jar-1-${String(index + 1).padStart(2, "0")}`;
+    const syringeAMl = Math.round(dose * 62.13) / 10;
+    commands.push(
+      add("jar", {
+        id,
+        seriesId: "series-1",
+        label: `${index + 1}`,
+        order,
+        role: dose === 0 ? "no-polymer" : "dose",
+        plannedDoseAKgPerT: dose,
+        syringeAMl,
+        blankWaterMl: Math.round((49.7 - syringeAMl) * 10) / 10,
+      }),
+    );
+    const over = ntu.startsWith(">");
+    const readings: NewRecordOf<"reading">["result"][] = [
+      {
+        kind: "turbidity",
+        value: Number(ntu.replace(">", "")),
+        censored: over ? "above" : null,
+        dilution: 1,
+      },
+      { kind: "filtrate-tss", mgPerL: tss },
+      { kind: "drained", ml: drained, atS: 10 },
+      { kind: "cst", seconds: cst },
+      { kind: "cake-ts", pct: cake },
+      { kind: "floc-grade", grade: floc },
+    ];
+    for (const [at, result] of readings.entries())
+      commands.push(add("reading", { id: `${id}-r${at + 1}`, jarId: id, result }));
+    if (index === 7)
+      commands.push(
+        add("reading", {
+          id: `${id}-r7`,
+          jarId: id,
+          note: "read again after inverting the vial",
+          result: { kind: "turbidity", value: 44.8, dilution: 1 },
+        }),
+      );
+  }
+  return together("series E-42 alone", commands);
+}
+
+function seriesTwo(startedAt: string): Command {
+  const commands: SimpleCommand[] = [
+    add("series", {
+      id: "series-2",
+      label: "C-40 then E-42",
+      ...seriesBasics,
+      stockAId: "stock-2",
+      stockBId: "stock-1",
+      protocol: { fastRpm: 200, fastS: 15, betweenS: 60, slowRpm: 60, slowS: 45, drainS: 10 },
+      startedAt,
+    }),
+  ];
+  for (const [index, [order, doseA, doseB, ntu, cake]] of twoRows.entries()) {
+    const id = `jar-2-${String(index + 1).padStart(2, "0")}`;
+    commands.push(
+      add("jar", {
+        id,
+        seriesId: "series-2",
+        label: `${index + 1}`,
+        order,
+        role: doseA === 6 && doseB === 3 ? "centre" : "dose",
+        plannedDoseAKgPerT: doseA,
+        plannedDoseBKgPerT: doseB,
+        syringeAMl: Math.round(doseA * 12.43) / 10,
+        syringeBMl: Math.round(doseB * 62.13) / 10,
+      }),
+      add("reading", { id: `${id}-r1`, jarId: id, result: { kind: "turbidity", value: ntu, dilution: 1 } }),
+      add("reading", { id: `${id}-r2`, jarId: id, result: { kind: "cake-ts", pct: cake } }),
+    );
+  }
+  return together("series C-40 then E-42", commands);
+}
+
+function plantCommands(takenAt: string): SimpleCommand[] {
+  const hours = { hoursPerDay: 8, daysPerYear: 250 };
+  const makeDown = { solutionActivePct: 0.2, solutionDensityKgPerL: 1, batchL: 1000, ageingMin: 30 };
+  return [
+    add("feedCase", { id: "feed-1", label: "Night", size: "least", flowM3PerH: 12, ...hours }),
+    add("feedCase", { id: "feed-2", label: "Day", size: "usual", flowM3PerH: 16, ...hours }),
+    add("feedCase", { id: "feed-3", label: "Monday", size: "most", flowM3PerH: 18, ...hours }),
+    add("makeDown", {
+      id: "makedown-1",
+      benchProductId: "product-1",
+      productId: "product-1",
+      ...makeDown,
+      carrierActivePct: 0.1,
+      injectionPoint: "static mixer before the flocculation tank",
+    }),
+    add("makeDown", {
+      id: "makedown-2",
+      benchProductId: "product-2",
+      productId: "product-2",
+      solutionActivePct: 5,
+      solutionDensityKgPerL: 1.02,
+      injectionPoint: "feed pipe, one minute upstream",
+    }),
+    add("pump", {
+      id: "pump-1",
+      label: "Neat pump P1",
+      makeDownId: "makedown-1",
+      stream: "neat",
+      settingUnit: "%",
+      settingLow: 0,
+      settingHigh: 100,
+    }),
+    ...neatDraws.map(([setting, amount, seconds], index) =>
+      add("drawDown", { id: `draw-${index + 1}`, pumpId: "pump-1", setting, amount, seconds, takenAt }),
+    ),
+    add("machine", {
+      id: "machine-1",
+      label: "Press 2 (invented)",
+      effectiveWidthM: 10,
+      loadings: [
+        { sludgeClass: "excess", kgPerHPerM: 40 },
+        { sludgeClass: "treatment plant", kgPerHPerM: 50 },
+        { sludgeClass: "flotation or livestock", kgPerHPerM: 60 },
+      ],
+      feedLowPct: 0.5,
+      feedHighPct: 5,
+      note: "Starting values for one slow class of machine, common practice, no source: replace with your supplier's.",
+    }),
+  ];
+}
