@@ -1,0 +1,39 @@
+import type { Answer, CallName, InputOf, OutputOf } from "../src/contract.ts";
+
+/** What the desktop window's preload exposes: exactly the contract's calls, nothing else. */
+interface Bridge {
+  call(name: string, input: unknown): Promise<unknown>;
+}
+
+declare global {
+  interface Window {
+    flocwright?: Bridge;
+  }
+}
+
+async function overHttp(name: string, input: unknown): Promise<unknown> {
+  const response = await fetch(`/call/${name}`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(input),
+  });
+  return response.json();
+}
+
+/**
+ * Calls the service, over the desktop bridge where there is one, else over the loopback host.
+ * Never throws: a host that does not answer is an answer of its own.
+ */
+export async function call<N extends CallName>(name: N, input: InputOf<N>): Promise<Answer<OutputOf<N>>> {
+  try {
+    const answer = await (window.flocwright ? window.flocwright.call(name, input) : overHttp(name, input));
+    return answer as Answer<OutputOf<N>>;
+  } catch {
+    return {
+      ok: false,
+      code: "failed",
+      message:
+        "The program behind this window does not answer. What you typed stays here; it is not saved yet.",
+    };
+  }
+}

@@ -1,0 +1,70 @@
+import { computed, ref, watch } from "vue";
+import type { Outcome } from "../../src/outcome.ts";
+import { useDrafts } from "../stores/drafts.ts";
+
+export interface EntryOptions<T> {
+  /** the cell's name in the study, for its draft: for example "jar j1 turbidity" */
+  place(): string;
+  /** the accepted value as text */
+  stored(): string;
+  parse(text: string): Outcome<T>;
+  commit(value: T): Promise<Outcome<unknown>>;
+}
+
+/**
+ * The one way text becomes a value: committed on leaving the cell or Enter, Escape brings back the accepted value,
+ * refused text stays with its reason and is kept as a draft.
+ */
+export function useEntry<T>(options: EntryOptions<T>) {
+  const drafts = useDrafts();
+  const waiting = drafts.drafts[options.place()];
+  const text = ref(waiting?.text ?? options.stored());
+  const reason = ref(waiting ? waiting.reason || "Not accepted yet: leave the cell to try it again." : "");
+  const dirty = ref(waiting !== undefined);
+
+  watch(options.stored, (stored) => {
+    if (!dirty.value) text.value = stored;
+  });
+
+  function typed(): void {
+    dirty.value = text.value !== options.stored();
+    reason.value = "";
+    if (dirty.value) drafts.keep(options.place(), text.value);
+    else drafts.drop(options.place());
+  }
+
+  function refuse(message: string): false {
+    reason.value = message;
+    drafts.keep(options.place(), text.value, message);
+    return false;
+  }
+
+  /** Commits what stands in the cell; true where it was accepted (or nothing had changed). */
+  async function leave(): Promise<boolean> {
+    if (!dirty.value) return true;
+    if (text.value === options.stored()) {
+      giveUp();
+      return true;
+    }
+    const parsed = options.parse(text.value);
+    if (!parsed.ok) return refuse(parsed.message);
+    const sent = text.value;
+    const outcome = await options.commit(parsed.value);
+    if (!outcome.ok) return refuse(outcome.message);
+    if (text.value === sent) {
+      giveUp();
+      return true;
+    }
+    return false;
+  }
+
+  /** Back to the accepted value. */
+  function giveUp(): void {
+    dirty.value = false;
+    reason.value = "";
+    text.value = options.stored();
+    drafts.drop(options.place());
+  }
+
+  return { text, reason, dirty: computed(() => dirty.value), typed, leave, giveUp };
+}

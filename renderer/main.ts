@@ -1,0 +1,9 @@
+import "@fontsource-variable/source-sans-3/wght.css";
+import "./styles/tokens.css";
+import "./styles/base.css";
+import { createPinia } from "pinia";
+import { createApp } from "vue";
+import App from "./App.vue";
+import { router } from "./router.ts";
+
+createApp(App).use(createPinia()).use(router).mount("#app");

@@ -1,0 +1,22 @@
+import { createRouter, createWebHashHistory } from "vue-router";
+import { useStudy } from "./stores/study.ts";
+
+// A hash history needs no answer from the host for a room's address, so a reload always finds the page.
+export const router = createRouter({
+  history: createWebHashHistory(),
+  routes: [
+    { path: "/", name: "start", component: () => import("./rooms/start/StartRoom.vue") },
+    { path: "/sample", name: "sample", component: () => import("./rooms/sample/SampleRoom.vue") },
+    { path: "/bench", name: "bench", component: () => import("./rooms/bench/BenchRoom.vue") },
+    { path: "/curves", name: "curves", component: () => import("./rooms/curves/CurvesRoom.vue") },
+    { path: "/dose", name: "dose", component: () => import("./rooms/dose/DoseRoom.vue") },
+    { path: "/plant", name: "plant", component: () => import("./rooms/plant/PlantRoom.vue") },
+    { path: "/record", name: "record", component: () => import("./rooms/record/RecordRoom.vue") },
+    { path: "/:anything(.*)*", redirect: "/" },
+  ],
+});
+
+router.beforeEach((to) => {
+  if (to.name !== "start" && !useStudy().isOpen) return { name: "start" };
+  return true;
+});

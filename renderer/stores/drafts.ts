@@ -1,0 +1,46 @@
+import { defineStore } from "pinia";
+import { shallowRef } from "vue";
+import { call } from "../client.ts";
+
+export interface Draft {
+  place: string;
+  text: string;
+  reason: string;
+}
+
+const waitMs = 300;
+
+/** Typed text that is not (yet) accepted, kept by the host outside the history and offered again on reopening. */
+export const useDrafts = defineStore("drafts", () => {
+  const drafts = shallowRef<Record<string, Draft>>({});
+  const timers = new Map<string, ReturnType<typeof setTimeout>>();
+
+  async function load(): Promise<void> {
+    const answer = await call("draft.list", {});
+    drafts.value = answer.ok
+      ? Object.fromEntries(answer.value.drafts.map((draft) => [draft.place, draft]))
+      : {};
+  }
+
+  /** Remembers text for a place; written soon after the last keystroke. */
+  function keep(place: string, text: string, reason = ""): void {
+    drafts.value = { ...drafts.value, [place]: { place, text, reason } };
+    clearTimeout(timers.get(place));
+    timers.set(
+      place,
+      setTimeout(() => void call("draft.keep", { place, text: text.slice(0, 2000), reason }), waitMs),
+    );
+  }
+
+  /** Forgets the text of a place once it was accepted or given up. */
+  function drop(place: string): void {
+    clearTimeout(timers.get(place));
+    timers.delete(place);
+    if (!Object.hasOwn(drafts.value, place)) return;
+    const { [place]: _gone, ...rest } = drafts.value;
+    drafts.value = rest;
+    void call("draft.drop", { place });
+  }
+
+  return { drafts, load, keep, drop };
+});

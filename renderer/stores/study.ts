@@ -1,0 +1,181 @@
+import { defineStore } from "pinia";
+import { computed, ref, shallowRef } from "vue";
+import type { Acknowledged, Opened } from "../../src/contract.ts";
+import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { applyCommand, type Command } from "../../src/study/commands.ts";
+import type { Change } from "../../src/study/history.ts";
+import type { StudyState } from "../../src/study/schema/records.ts";
+import { call } from "../client.ts";
+import { usePeople } from "./people.ts";
+
+export type SaveState = "saved" | "saving" | "not-saved";
+
+interface Pending {
+  command: Command;
+  why: string;
+  settle(outcome: Outcome<null>): void;
+}
+
+/**
+ * The open study. Edits are checked and shown at once, sent one after another, and called saved only when the
+ * service has answered that they are on disk; a refused edit is taken back and its sentence given to whoever asked.
+ */
+export const useStudy = defineStore("study", () => {
+  const state = shallowRef<StudyState | null>(null);
+  const fileName = ref("");
+  const readOnlyBecause = ref<string | null>(null);
+  const notices = ref<string[]>([]);
+  const saveState = ref<SaveState>("saved");
+  const savedAt = ref<string | null>(null);
+  const undoNext = shallowRef<Change | null>(null);
+  const redoNext = shallowRef<Change | null>(null);
+  const trouble = ref<string | null>(null);
+
+  let durable: StudyState | null = null;
+  let seq = 0;
+  let queue: Pending[] = [];
+  let sending: Promise<void> | null = null;
+
+  const isOpen = computed(() => state.value !== null);
+  const study = computed(() => state.value?.study["study"] ?? null);
+
+  function accept(opened: Opened | null): boolean {
+    if (!opened) return false;
+    durable = opened.state;
+    state.value = opened.state;
+    seq = opened.seq;
+    fileName.value = opened.fileName;
+    readOnlyBecause.value = opened.readOnlyBecause;
+    notices.value = opened.notices;
+    savedAt.value = opened.savedAt;
+    undoNext.value = opened.undo;
+    redoNext.value = opened.redo;
+    saveState.value = "saved";
+    trouble.value = null;
+    return true;
+  }
+
+  function follow(acknowledged: Omit<Acknowledged, "savedAt">): void {
+    for (const change of acknowledged.changes) {
+      if (change.seq <= seq || !durable) continue;
+      const applied = applyCommand(durable, change.command);
+      if (applied.ok) durable = applied.value.state;
+      seq = change.seq;
+    }
+    undoNext.value = acknowledged.undo;
+    redoNext.value = acknowledged.redo;
+  }
+
+  /** The durable state with every edit still on its way laid over it; an edit that no longer fits is refused. */
+  function overlay(): void {
+    let shown = durable;
+    const kept: Pending[] = [];
+    for (const pending of queue) {
+      const applied = shown ? applyCommand(shown, pending.command) : bad("No study is open.");
+      if (applied.ok) {
+        shown = (applied.value as { state: StudyState }).state;
+        kept.push(pending);
+      } else pending.settle(applied);
+    }
+    queue = kept;
+    state.value = shown;
+  }
+
+  async function catchUp(): Promise<Outcome<null>> {
+    const since = await call("study.since", { afterSeq: seq });
+    if (!since.ok) return bad(since.message);
+    if (since.value.changes.length > 0) {
+      follow(since.value);
+      overlay();
+    }
+    return good(null);
+  }
+
+  async function sendAll(): Promise<void> {
+    const by = usePeople().current;
+    while (queue.length > 0) {
+      const [next] = queue;
+      if (!next) break;
+      saveState.value = "saving";
+      const answer = await call("study.apply", { command: next.command, afterSeq: seq, why: next.why, by });
+      if (answer.ok) {
+        queue.shift();
+        follow(answer.value);
+        savedAt.value = answer.value.savedAt;
+        if (queue.length === 0) state.value = durable;
+        next.settle(good(null));
+        trouble.value = null;
+        continue;
+      }
+      if (answer.code === "stale" && (await catchUp()).ok) continue;
+      if (answer.code === "failed") {
+        trouble.value = answer.message;
+        saveState.value = "not-saved";
+        setTimeout(() => void drain(), 2000);
+        return;
+      }
+      queue.shift();
+      overlay();
+      next.settle(bad(answer.message));
+    }
+    saveState.value = "saved";
+  }
+
+  function drain(): Promise<void> {
+    sending ??= sendAll().finally(() => (sending = null));
+    return sending;
+  }
+
+  /** Applies an edit: shown at once, settled when it is durable or refused (with the sentence). */
+  function run(command: Command, why = ""): Promise<Outcome<null>> {
+    if (!state.value) return Promise.resolve(bad("No study is open."));
+    if (readOnlyBecause.value) return Promise.resolve(bad(readOnlyBecause.value));
+    const applied = applyCommand(state.value, command);
+    if (!applied.ok) return Promise.resolve(applied);
+    state.value = applied.value.state;
+    saveState.value = "saving";
+    return new Promise((settle) => {
+      queue.push({ command, why, settle });
+      void drain();
+    });
+  }
+
+  async function move(direction: "undo" | "redo"): Promise<Outcome<null>> {
+    await drain();
+    const answer = await call(direction === "undo" ? "study.undo" : "study.redo", {
+      by: usePeople().current,
+    });
+    if (!answer.ok) return bad(answer.message);
+    follow(answer.value);
+    savedAt.value = answer.value.savedAt;
+    state.value = durable;
+    return good(null);
+  }
+
+  async function close(): Promise<void> {
+    await drain();
+    await call("study.close", {});
+    state.value = null;
+    durable = null;
+  }
+
+  return {
+    state,
+    study,
+    isOpen,
+    fileName,
+    readOnlyBecause,
+    notices,
+    saveState,
+    savedAt,
+    undoNext,
+    redoNext,
+    trouble,
+    accept,
+    run,
+    undo: () => move("undo"),
+    redo: () => move("redo"),
+    catchUp,
+    close,
+  };
+});
