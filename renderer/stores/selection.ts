@@ -15,9 +15,21 @@ export const useSelection = defineStore("selection", () => {
   });
   const series = computed(() => (seriesId.value ? (study.state?.series[seriesId.value] ?? null) : null));
 
+  const chosenSample = ref<string | null>(null);
+  const sampleId = computed<string | null>(() => {
+    const samples = study.state?.sample ?? {};
+    if (chosenSample.value && Object.hasOwn(samples, chosenSample.value)) return chosenSample.value;
+    return series.value?.sampleId ?? Object.keys(samples).sort()[0] ?? null;
+  });
+
   function choose(id: string): void {
     chosen.value = id;
+    chosenSample.value = null;
   }
 
-  return { allSeries, seriesId, series, choose };
+  function chooseSample(id: string): void {
+    chosenSample.value = id;
+  }
+
+  return { allSeries, seriesId, series, choose, sampleId, chooseSample };
 });

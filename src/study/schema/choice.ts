@@ -75,8 +75,6 @@ export const decisionSchema = z.strictObject({
   byName: labelSchema,
   at: instantSchema,
   methodVersion: z.string().max(40),
-  /** fingerprint of every input upstream of the dose when it was approved */
-  inputsHash: z.string().max(128),
   snapshot: z.array(snapshotValueSchema).max(4000),
   withdrawn: unknown(z.strictObject({ byName: labelSchema, at: instantSchema, reason: noteSchema.min(1) })),
 });

@@ -1,0 +1,35 @@
+/** One jar on a dose chart. */
+export interface ChartPoint {
+  dose: number;
+  value: number;
+  label: string;
+  /** left out of the fit: drawn hollow */
+  leftOut?: boolean;
+  /** "above": the true value is at least this; drawn with an arrow */
+  censored?: "above" | "below" | null;
+}
+
+/** A vertical mark with its words, for example the plant's present dose. */
+export interface DoseMark {
+  dose: number;
+  label: string;
+  tone: "accent" | "soft" | "warn";
+}
+
+/** Everything one response's chart shows, in display units. */
+export interface DoseChartData {
+  doseLabel: string;
+  valueLabel: string;
+  logValue: boolean;
+  doseRange: { low: number; high: number };
+  tested: { low: number; high: number } | null;
+  points: ChartPoint[];
+  /** fitted mean with its band, in rising dose; empty where there is no fit */
+  curve: { dose: number; mean: number; low: number; high: number }[];
+  /** instant preview polynomial, drawn dotted and labelled; empty otherwise */
+  preview: { dose: number; mean: number }[];
+  limit: { value: number; side: "at-most" | "at-least"; label: string } | null;
+  interval: { low: number; high: number } | null;
+  marks: DoseMark[];
+  polymer: "a" | "b";
+}

@@ -1,0 +1,7 @@
+// Exact by definition (source: trade table section 1, international yard-and-pound agreement and the US gallon of 231 in3).
+export const kgPerLb = 0.45359237;
+export const lPerUsGal = 3.785411784;
+export const kgPerShortTon = 907.18474;
+export const kgPerLongTon = 1016.0469088;
+/** pounds per US gallon of a liquid of 1 kg/L */
+export const lbPerGalAtOneKgPerL = lPerUsGal / kgPerLb;

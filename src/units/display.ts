@@ -1,0 +1,80 @@
+import { kgPerLb, lPerUsGal } from "./constants.ts";
+
+export type UnitSystem = "metric" | "us";
+
+interface Display {
+  unit: string;
+  /** shown = canonical * factor + offset */
+  factor: number;
+  offset?: number;
+}
+
+const same = (unit: string): { metric: Display; us: Display } => ({
+  metric: { unit, factor: 1 },
+  us: { unit, factor: 1 },
+});
+const both = (metric: string, us: string, factor: number, offset = 0) => ({
+  metric: { unit: metric, factor: 1 },
+  us: { unit: us, factor, offset },
+});
+
+/**
+ * Every kind of quantity that screens show, with its canonical (stored) unit first and the US customary unit beside it.
+ * kg/t to lb per short ton is exactly 2: both are mass ratios. A bare "ton" is never used.
+ */
+const table = {
+  doseKgPerT: both("kg/t", "lb/short ton", 2),
+  asSuppliedKgPerT: both("kg/t as supplied", "lb/short ton as supplied", 2),
+  percent: same("%"),
+  mgPerL: same("mg/L"),
+  turbidity: same("NTU"),
+  seconds: same("s"),
+  minutes: same("min"),
+  hours: same("h"),
+  ml: same("mL"),
+  gram: same("g"),
+  temperatureC: both("°C", "°F", 9 / 5, 32),
+  densityKgPerL: both("kg/L", "lb/gal", lPerUsGal / kgPerLb),
+  massKg: both("kg", "lb", 1 / kgPerLb),
+  kgPerH: both("kg/h", "lb/h", 1 / kgPerLb),
+  kgPerYear: both("kg/y", "lb/y", 1 / kgPerLb),
+  flowM3PerH: both("m³/h", "gal/min", 1000 / lPerUsGal / 60),
+  flowLPerH: both("L/h", "gal/h", 1 / lPerUsGal),
+  flowMlPerMin: same("mL/min"),
+  flowGPerMin: same("g/min"),
+  volumeL: both("L", "gal", 1 / lPerUsGal),
+  litrePerYear: both("L/y", "gal/y", 1 / lPerUsGal),
+  loadingKgPerHPerM: both("kg/h·m", "lb/h·ft", 0.3048 / kgPerLb),
+  costPerTDs: same("per t dry solids"),
+  costPerYear: same("per year"),
+  perSecond: same("1/s"),
+  ratio: same(""),
+} satisfies Record<string, { metric: Display; us: Display }>;
+
+export type QuantityKind = keyof typeof table;
+
+function display(kind: QuantityKind, system: UnitSystem): Display {
+  return table[kind][system];
+}
+
+/** The unit's text in this unit system. */
+export function unitText(kind: QuantityKind, system: UnitSystem): string {
+  return display(kind, system).unit;
+}
+
+/** Canonical value to the value shown. */
+export function toShown(value: number, kind: QuantityKind, system: UnitSystem): number {
+  const { factor, offset = 0 } = display(kind, system);
+  return value * factor + offset;
+}
+
+/** Value shown (and typed) to the canonical value that is stored. */
+export function toCanonical(shown: number, kind: QuantityKind, system: UnitSystem): number {
+  const { factor, offset = 0 } = display(kind, system);
+  return (shown - offset) / factor;
+}
+
+/** A difference (a spread, a step) from canonical to shown: scaled without the offset. */
+export function spreadToShown(spread: number, kind: QuantityKind, system: UnitSystem): number {
+  return spread * display(kind, system).factor;
+}
