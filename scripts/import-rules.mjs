@@ -11,7 +11,7 @@ const srcPackages =
 // Which sibling folders each domain folder may use: curve knows numbers, choice knows curves, plant knows quantities.
 const domainAllowed = {
   units: [],
-  curve: [],
+  curve: [], // number text comes in as functions
   sample: ["units"],
   product: ["units"],
   bench: ["units", "sample", "product"],

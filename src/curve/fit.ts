@@ -77,7 +77,7 @@ function emptyReport(model: CurveModel, problem: Problem, result: Estimate): Fit
   return {
     model: model.name,
     n: problem.x.length,
-    rowsUsed: [...problem.rows].sort((a, b) => a - b),
+    rowsUsed: problem.allRows.flat().sort((a, b) => a - b),
     scale: problem.scale,
     status: result.status,
     iterations: result.iterations,

@@ -27,7 +27,7 @@ export function optimumIntervals(
       high: set.kind === "all" ? null : finite(set.high),
     });
   }
-  if (model.degree === 2 && model.held && fixed.size === 0) {
+  if (model.degree === 2 && model.held && fixed.size === 0 && !problem.anyCensored) {
     const fieller = fiellerInterval(estimate, t, model.logDose);
     if (fieller) all.push(fieller);
   }

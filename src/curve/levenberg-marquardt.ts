@@ -49,7 +49,7 @@ export function levenbergMarquardt(
   const positive = new Set(curve.positive);
   let parameters = [...start];
   let shifts = new Array<number>(extras).fill(0);
-  const maxIterations = options.maxIterations ?? 500;
+  const maxIterations = options.maxIterations ?? 300;
   const size = Math.sqrt(y.reduce((sum, value) => sum + value * value, 0)) || 1;
 
   const residualsOf = (at: number[], moved: number[]): Float64Array => {
@@ -68,6 +68,7 @@ export function levenbergMarquardt(
   let lambda = 1e-3;
   let relativeOffset = Infinity;
   let iterations = 0;
+  let stalled = 0;
   const scale = new Float64Array(p);
 
   for (; iterations < maxIterations; iterations++) {
@@ -114,6 +115,7 @@ export function levenbergMarquardt(
         const nextRss = sumOf(next);
         if (nextRss <= rss && Number.isFinite(nextRss)) {
           const gain = rss - nextRss;
+          stalled = gain > 1e-13 * rss ? 0 : stalled + 1;
           parameters = trial;
           shifts = moved;
           residuals = next;
@@ -126,7 +128,7 @@ export function levenbergMarquardt(
       lambda *= 5;
     }
     // At the floor of the arithmetic no step can lower the sum any more: good where the projected residual is small.
-    if (!accepted) break;
+    if (!accepted || stalled >= 4) break;
   }
   const status = relativeOffset < offsetFloor ? "converged" : "not-converged";
   return { status, iterations, parameters, shifts, rss, relativeOffset };

@@ -9,6 +9,8 @@ export interface Problem {
   /** on the fit's scale */
   y: number[];
   rows: number[];
+  /** every row behind each point: more than one where a jar was read again */
+  allRows: number[][];
   censored: Censoring[];
   anyCensored: boolean;
   /** block names beyond the first, and one 0/1 column for each */
@@ -46,6 +48,7 @@ export function buildProblem(points: DosePoint[], scale: Scale): Problem {
     x,
     y: points.map((point) => onScale(point.y, scale)),
     rows: points.map((point) => point.row),
+    allRows: points.map((point) => point.allRows ?? [point.row]),
     censored,
     anyCensored: censored.some((sign) => sign !== 0),
     blockNames,
@@ -84,6 +87,7 @@ export function withoutRow(problem: Problem, index: number): Problem {
     x,
     y: drop(problem.y),
     rows: drop(problem.rows),
+    allRows: drop(problem.allRows),
     censored,
     anyCensored: censored.some((sign) => sign !== 0),
     blockOf,

@@ -99,16 +99,15 @@ export function profileSet(
   if (model.degree === 2 && (left === null) !== (right === null)) {
     // The line closes at infinity for a quadratic: the set goes on from the other end.
     const far = log ? 60 : 1e7 * span;
-    const mended =
-      left === null
-        ? edge(inside, start - far, 1, far, start, true)
-        : edge(inside, start + far, -1, far, start, true);
-    const open = left === null ? right : left;
-    if (mended !== null && open !== null) {
-      const [low, high] = left === null ? [open, mended] : [mended, open];
-      const ordered = [Math.min(low, high), Math.max(low, high)] as const;
-      return { kind: "complement", low: toDose(ordered[0]), high: toDose(ordered[1]) };
-    }
+    const open = left ?? right!;
+    const back = left === null ? -1 : 1;
+    const mended = edge(inside, open - back * far, back, far, open, true);
+    if (mended !== null)
+      return {
+        kind: "complement",
+        low: toDose(Math.min(open, mended)),
+        high: toDose(Math.max(open, mended)),
+      };
   }
   if (left === null && right === null) return { kind: "all" };
   if (left === null || right === null)

@@ -26,6 +26,8 @@ export interface DosePoint {
   x: number;
   y: number;
   row: number;
+  /** every row that was averaged into this point, where there is more than one */
+  allRows?: number[];
   group?: string;
   block?: string;
   order?: number;

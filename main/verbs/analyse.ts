@@ -1,0 +1,84 @@
+import { analyseJars } from "../../src/curve/analyse.ts";
+import { responseSpecs, type AnalyseRow } from "../../src/curve/analyse-types.ts";
+import { numberAt, readingAt, readTable, type Table } from "../../src/exchange/table.ts";
+import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { writeSignificant } from "../../src/units/number-entry.ts";
+import { decimalOption } from "./decimal-option.ts";
+import { optionalColumns } from "./jar-columns.ts";
+import { readArguments, readTextFile, type Verb } from "./verb.ts";
+
+const usage = "analyse FILE.csv [--decimal . | ,]";
+const doseHeads = ["dose_a_kg_per_t", "dose_b_kg_per_t"] as const;
+
+/** `analyse`: every response of a jar table, with a verdict each. */
+export const analyse: Verb = {
+  usage,
+  run: (args) => Promise.resolve(runAnalyse(args)),
+};
+
+function runAnalyse(args: string[]): Outcome<unknown> {
+  const parsed = readArguments(args, { decimal: { type: "string" } }, usage);
+  if (!parsed.ok) return parsed;
+  const [path, ...rest] = parsed.value.positionals;
+  if (path === undefined || rest.length > 0) return bad(`Name one file. Usage: ${usage}`);
+  const mark = decimalOption(parsed.value.values["decimal"]);
+  if (!mark.ok) return mark;
+  const text = readTextFile(path);
+  if (!text.ok) return text;
+  const table = readTable(text.value, path, mark.value);
+  if (!table.ok) return table;
+  const rows = rowsOf(table.value);
+  if (!rows.ok) return rows;
+  const jarColumn = table.value.heads.indexOf("jar");
+  const jar = (row: number) =>
+    table.value.rows.find((candidate) => candidate.line === row)?.cells[jarColumn] || `on line ${row}`;
+  const analysed = analyseJars(rows.value, {
+    name: path,
+    number: (value) => writeSignificant(value, ".", 3),
+    jar,
+  });
+  return analysed.ok ? good(analysed.value.analysis) : analysed;
+}
+
+function rowsOf(table: Table): Outcome<AnalyseRow[]> {
+  const doseColumns = doseHeads.map((head) => table.heads.indexOf(head));
+  if (doseColumns.every((column) => column < 0))
+    return bad(`${table.name}: there is no dose column; name one ${doseHeads.join(" or ")}.`);
+  const columns = responseSpecs.map((spec) => ({ spec, column: table.heads.indexOf(spec.name) }));
+  if (columns.every(({ column }) => column < 0))
+    return bad(
+      `${table.name}: there is no response column; there could be ${responseSpecs.map((spec) => spec.name).join(", ")}.`,
+    );
+  const rows: AnalyseRow[] = [];
+  for (const row of table.rows) {
+    const place = (column: number) => `${table.name}: line ${row.line}, column ${table.heads[column]}`;
+    const doses: number[] = [];
+    for (const column of doseColumns) {
+      const dose = column < 0 ? good(0) : numberAt(table, row, column);
+      if (!dose.ok) return dose;
+      if (dose.value === null)
+        return bad(`${place(column)}: the dose is missing; a no-polymer jar has dose 0.`);
+      if (dose.value < 0) return bad(`${place(column)}: a dose cannot be negative (${dose.value}).`);
+      doses.push(dose.value);
+    }
+    const extra = optionalColumns(table, row);
+    if (!extra.ok) return extra;
+    const readings: AnalyseRow["readings"] = {};
+    for (const { spec, column } of columns) {
+      if (column < 0) continue;
+      const reading = readingAt(table, row, column);
+      if (!reading.ok) return reading;
+      if (reading.value === null) continue;
+      const { value } = reading.value;
+      if (spec.scale === "log" && value <= 0)
+        return bad(
+          `${place(column)}: ${value} is not above 0; an instrument's lowest reading is entered as "<" and that number.`,
+        );
+      if (value < 0 || (spec.name === "cake_ts_pct" && value > 100))
+        return bad(`${place(column)}: ${value} cannot be (${spec.unit}).`);
+      readings[spec.name] = reading.value;
+    }
+    rows.push({ row: row.line, doseA: doses[0]!, doseB: doses[1]!, readings, ...extra.value });
+  }
+  return good(rows);
+}

@@ -1,0 +1,153 @@
+import { analyseSurface } from "./analyse-surface.ts";
+import { fitCandidates, rankCandidates } from "./analyse-candidates.ts";
+import {
+  responseSpecs,
+  type AnalyseRow,
+  type Analysis,
+  type Axis,
+  type ReportedFit,
+  type ResponseSpec,
+  type ResponseWorking,
+} from "./analyse-types.ts";
+import { emptyVerdict, verdictOf, type WordOptions } from "./analyse-verdict.ts";
+import { fitModel, type Fit } from "./fit.ts";
+import { jarPoints, type JarPoint, type JarReading } from "./jars.ts";
+import { countDistinct } from "./problem.ts";
+import { bad, good, type Outcome } from "../outcome.ts";
+import type { DosePoint } from "./types.ts";
+
+export interface AnalyseOptions extends WordOptions {
+  /** the file's (or series') name for sentences */
+  name: string;
+  level?: number;
+}
+
+const sigmoidOrSaturating = new Set(["saturating-exponential", "plateau", "logistic", "log-logistic"]);
+
+/** Which dose varies over all rows. */
+export function axisOf(rows: AnalyseRow[]): Axis {
+  const varies = (pick: (row: AnalyseRow) => number) => countDistinct(rows.map(pick)) > 1;
+  const a = varies((row) => row.doseA);
+  const b = varies((row) => row.doseB);
+  return a && b ? "surface" : b ? "b" : "a";
+}
+
+/**
+ * Analyses every response that was read: all models, the suggested one and a verdict in words, by the project's rules.
+ * Fails only where the rows contradict themselves (one jar with two doses).
+ */
+export function analyseJars(
+  rows: AnalyseRow[],
+  options: AnalyseOptions,
+): Outcome<{ analysis: Analysis; workings: ResponseWorking[] }> {
+  const axis = axisOf(rows);
+  const workings: ResponseWorking[] = [];
+  for (const spec of responseSpecs) {
+    const readings = readingsOf(rows, spec);
+    if (readings.length === 0) continue;
+    const jars = jarPoints(readings, spec.scale, options.name);
+    if (!jars.ok) return bad(jars.message);
+    workings.push(
+      axis === "surface"
+        ? analyseSurface(jars.value, spec, options)
+        : analyseCurve(jars.value, spec, axis === "a" ? 0 : 1, options),
+    );
+  }
+  return good({
+    analysis: { rows: rows.length, axis, responses: workings.map((working) => working.analysis) },
+    workings,
+  });
+}
+
+function readingsOf(rows: AnalyseRow[], spec: ResponseSpec): JarReading[] {
+  return rows.flatMap((row) => {
+    const reading = row.readings[spec.name];
+    if (!reading) return [];
+    return [
+      {
+        row: row.row,
+        jar: row.jar,
+        doses: [row.doseA, row.doseB],
+        value: reading.value,
+        censored: reading.censored,
+        block: row.block,
+        order: row.order,
+      },
+    ];
+  });
+}
+
+function toPoint(jar: JarPoint, at: 0 | 1): DosePoint {
+  return {
+    x: jar.doses[at]!,
+    y: jar.y,
+    row: jar.row,
+    allRows: jar.allRows,
+    ...(jar.block === undefined ? {} : { block: jar.block }),
+    ...(jar.order === undefined ? {} : { order: jar.order }),
+    ...(jar.censored === undefined ? {} : { censored: jar.censored }),
+  };
+}
+
+function analyseCurve(
+  jars: JarPoint[],
+  spec: ResponseSpec,
+  at: 0 | 1,
+  options: AnalyseOptions,
+): ResponseWorking {
+  const all = jars.map((jar) => toPoint(jar, at));
+  const points = all.filter((point) => point.x > 0);
+  const zeros = all.length - points.length;
+  const distinct = countDistinct(points.map((point) => point.x));
+  const candidates = points.length > 0 ? fitCandidates(points, spec) : [];
+  const ranking = rankCandidates(candidates, points, spec, distinct);
+  const full = (fit: Fit, rows: DosePoint[]) =>
+    fitModel(fit.model, rows, { scale: spec.scale, level: options.level ?? 0.95 });
+
+  const chosenOut = ranking.suggested ? full(ranking.suggested, points) : null;
+  const chosenIn = chosenOut && zeros > 0 && chosenOut.model.definedAtZero ? full(chosenOut, all) : null;
+  const tied = ranking.tied.map((fit) => {
+    const out = full(fit, points);
+    return speaks(out, zeros > 0 && fit.model.definedAtZero ? full(fit, all) : null);
+  });
+  const speaking = chosenOut ? speaks(chosenOut, chosenIn) : null;
+
+  const withZero = (fit: Fit, zeroDose: "in" | "out"): ReportedFit =>
+    zeros > 0 ? { ...fit.report, zeroDose } : fit.report;
+  const fits: ReportedFit[] = candidates.map((fit) =>
+    withZero(fit === ranking.suggested && chosenOut ? chosenOut : fit, "out"),
+  );
+  if (chosenIn) fits.push(withZero(chosenIn, "in"));
+
+  const verdict =
+    points.length === 0
+      ? emptyVerdict("too-few-doses", "Only no-polymer jars were read: add jars with polymer.", [])
+      : verdictOf({ spec, points, zeros, distinct, ranking, fit: speaking, tied, options });
+  const shown = speaking ?? bestOf(candidates);
+  return {
+    analysis: {
+      name: spec.name,
+      scale: spec.scale,
+      fits,
+      suggested: ranking.suggested?.model.name ?? null,
+      verdict,
+    },
+    fit: shown,
+    surface: null,
+    tied,
+  };
+}
+
+/** A valley speaks from the doses above zero (gaussian-valley: all), a saturating or sigmoid shape from all. */
+function speaks(out: Fit, withZeros: Fit | null): Fit {
+  if (!withZeros || withZeros.report.status !== "converged") return out;
+  return sigmoidOrSaturating.has(out.model.name) || out.model.name === "gaussian-valley" ? withZeros : out;
+}
+
+function bestOf(candidates: Fit[]): Fit | null {
+  return (
+    candidates
+      .filter((fit) => fit.report.status === "converged" && fit.report.aicc !== null)
+      .sort((a, b) => a.report.aicc! - b.report.aicc!)[0] ?? null
+  );
+}
