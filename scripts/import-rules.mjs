@@ -52,7 +52,8 @@ for (const top of ["src", "main", "renderer"]) {
       }
       const aim = relative(root, resolve(dirname(path), target)).replaceAll("\\", "/");
       const aimTop = aim.split("/")[0];
-      if (aimTop !== top && aimTop !== "src") fail(`imports ${aim}; ${top}/ may use itself and src/`);
+      if (aim !== "package.json" && aimTop !== top && aimTop !== "src")
+        fail(`imports ${aim}; ${top}/ may use itself and src/`);
       if (top === "src") {
         const [, from] = here.split("/");
         const [, to] = aim.split("/");

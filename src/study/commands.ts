@@ -14,7 +14,7 @@ import { references, uniqueLabels } from "./references.ts";
 import { describeIssue } from "./issue-words.ts";
 
 const kindSchema = z.enum(kinds as [Kind, ...Kind[]]);
-const fieldsSchema = z.record(z.string().regex(/^[a-z][A-Za-z]{0,60}$/), z.unknown());
+const fieldsSchema = z.record(z.string().regex(/^[a-z][A-Za-z0-9]{0,60}$/), z.unknown());
 
 /**
  * One change to a study. `set` replaces whole fields (null clears one); `together` is one undo step.
@@ -43,7 +43,7 @@ const togetherSchema = z.strictObject({
 });
 
 /** The shape of a command as it crosses a boundary. */
-export const commandSchema: z.ZodType<Command> = z.discriminatedUnion("do", [
+export const commandSchema: z.ZodType<Command, Command> = z.discriminatedUnion("do", [
   addSchema,
   setSchema,
   removeSchema,
@@ -141,7 +141,7 @@ function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
 /** A field that names a record which is not there, or a removed record that is still named. */
 function linkFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {
   for (const { kind, id } of places) {
-    const record = state[kind][id] as Record<string, unknown> | undefined;
+    const record = Object.hasOwn(state[kind], id) ? (state[kind][id] as Record<string, unknown>) : undefined;
     for (const link of references) {
       if (record && link.from === kind) {
         const aim = record[link.field];

@@ -1,0 +1,135 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import type { Answer, Opened } from "../src/contract.ts";
+import type { Outcome } from "../src/outcome.ts";
+import { demoCommands } from "../src/study/demo.ts";
+import { extension } from "./storage/format.ts";
+import {
+  ok,
+  refused,
+  type Context,
+  type Handlers,
+  type HostSupport,
+  type OpenStudy,
+} from "./service/context.ts";
+import { applyEdit, moveOnLine } from "./service/editing.ts";
+import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
+import { listShelf, pathForName, refFor } from "./service/shelf.ts";
+
+export type { Context, HostSupport } from "./service/context.ts";
+
+const demoFileName = `Demo (invented)${extension}`;
+
+function answerOpened(outcome: Outcome<OpenStudy>): Answer<Opened> {
+  return outcome.ok ? ok(openedOf(outcome.value)) : refused(outcome.message);
+}
+
+async function newPath(context: Context, name: string): Promise<Outcome<string> | null> {
+  const { dialogs } = context.support;
+  if (!dialogs) return pathForName(context, name);
+  const chosen = await dialogs.chooseSave(name);
+  return chosen === null
+    ? null
+    : { ok: true, value: chosen.endsWith(extension) ? chosen : `${chosen}${extension}` };
+}
+
+/** One handler a call of the contract. Hosts reach storage only through here. */
+export const handlers: Handlers = {
+  "host.about": ({ support }) =>
+    ok({ host: support.host, version: support.version, dialogs: support.dialogs !== null }),
+  "shelf.list": (context) => ok({ folder: context.support.folder, entries: listShelf(context) }),
+  "study.create": async (context, { name, by }) => {
+    const path = await newPath(context, name);
+    if (path === null) return ok(null);
+    if (!path.ok) return refused(path.message);
+    const written = writeNewStudy(
+      path.value,
+      [{ do: "add", kind: "study", record: { id: "study", name } }],
+      by,
+      context.support.now(),
+    );
+    if (!written.ok) return refused(written.message);
+    return answerOpened(openPath(context, path.value));
+  },
+  "study.createDemo": (context) => {
+    const path = join(context.support.folder, demoFileName);
+    if (!existsSync(path)) {
+      const folder = pathForName(context, "demo");
+      if (!folder.ok) return refused(folder.message);
+      const now = context.support.now();
+      const written = writeNewStudy(path, demoCommands(now), "", now);
+      if (!written.ok) return refused(written.message);
+    }
+    return answerOpened(openPath(context, path));
+  },
+  "study.open": (context, { ref }) => {
+    const path = context.refs.get(ref) ?? listShelf(context).find((entry) => entry.ref === ref);
+    if (typeof path !== "string") return refused("This study is no longer in the list: look again.");
+    return answerOpened(openPath(context, path));
+  },
+  "study.choose": async (context) => {
+    const { dialogs } = context.support;
+    if (!dialogs) return refused("This window has no file dialog: put the study into the folder of studies.");
+    const chosen = await dialogs.chooseOpen();
+    return chosen === null ? ok(null) : answerOpened(openPath(context, chosen));
+  },
+  "study.saveAs": async (context, { name }) => {
+    if (!context.open) return refused("No study is open.", "no-study");
+    const path = await newPath(context, name);
+    if (path === null) return ok(null);
+    if (!path.ok) return refused(path.message);
+    const copied = await context.open.file.copyTo(path.value);
+    if (!copied.ok) return refused(copied.message);
+    refFor(context, path.value);
+    return answerOpened(openPath(context, path.value));
+  },
+  "study.current": ({ open }) => ok(open ? openedOf(open) : null),
+  "study.close": (context) => {
+    closeOpen(context);
+    return ok({ done: true });
+  },
+  "study.apply": (context, input) => applyEdit(context, input),
+  "study.undo": (context, { by }) => moveOnLine(context, "undo", by),
+  "study.redo": (context, { by }) => moveOnLine(context, "redo", by),
+  "study.history": ({ open }, { beforeSeq, limit }) =>
+    open ? ok({ changes: open.file.history(beforeSeq, limit) }) : refused("No study is open.", "no-study"),
+  "study.since": ({ open }, { afterSeq }) =>
+    open
+      ? ok({
+          changes: afterSeq >= open.seq ? [] : open.file.since(afterSeq),
+          seq: open.seq,
+          ...nextMoves(open),
+        })
+      : refused("No study is open.", "no-study"),
+  "draft.list": ({ open }) => ok({ drafts: open?.file.drafts() ?? [] }),
+  "draft.keep": (context, { place, text, reason }) => {
+    if (!context.open) return refused("No study is open.", "no-study");
+    const kept = context.open.file.keepDraft({ place, text, reason: reason ?? "" }, context.support.now());
+    return kept.ok ? ok({ done: true }) : refused(kept.message);
+  },
+  "draft.drop": (context, { place }) => {
+    if (!context.open) return refused("No study is open.", "no-study");
+    const dropped = context.open.file.dropDraft(place);
+    return dropped.ok ? ok({ done: true }) : refused(dropped.message);
+  },
+};
+
+/** A service without a study open. */
+export function createContext(support: HostSupport): Context {
+  return { support, open: null, refs: new Map() };
+}
+
+/** Opens a study by path at the host's own wish (a command line, a double click): never at a page's. */
+export function openAtStart(context: Context, path: string): Answer<Opened> {
+  return answerOpened(openPath(context, path));
+}
+
+/** Opens the invented demo at the first start, writing it where it is not there yet. */
+export async function openDemoAtStart(context: Context): Promise<Answer<Opened | null>> {
+  return handlers["study.createDemo"](context, {});
+}
+
+/** Closes the open study and gives its lock back. */
+export function closeContext(context: Context): void {
+  closeOpen(context);
+}

@@ -1,0 +1,51 @@
+import type { StudyFile } from "../storage/study-file.ts";
+import type { Answer, CallName, InputOf, OutputOf } from "../../src/contract.ts";
+import type { UndoLine } from "../../src/study/history.ts";
+import type { StudyState } from "../../src/study/schema/records.ts";
+
+/** What a host brings: the clock, where studies lie, and its own file dialogs where it has any. */
+export interface HostSupport {
+  host: "electron" | "loopback";
+  version: string;
+  now(): string;
+  folder: string;
+  dialogs: {
+    chooseOpen(): Promise<string | null>;
+    chooseSave(suggestedName: string): Promise<string | null>;
+  } | null;
+}
+
+/** The study that is open in this service. */
+export interface OpenStudy {
+  file: StudyFile;
+  state: StudyState;
+  seq: number;
+  line: UndoLine;
+  savedAt: string | null;
+}
+
+export interface Context {
+  support: HostSupport;
+  open: OpenStudy | null;
+  /** the host's own tokens for files: a page never names a path */
+  refs: Map<string, string>;
+}
+
+export type Handler<N extends CallName> = (
+  context: Context,
+  input: InputOf<N>,
+) => Promise<Answer<OutputOf<N>>> | Answer<OutputOf<N>>;
+export type Handlers = { [N in CallName]: Handler<N> };
+
+/** A value that was had. */
+export function ok<T>(value: T): Answer<T> {
+  return { ok: true, value };
+}
+
+/** A refusal with its sentence. */
+export function refused<T>(
+  message: string,
+  code: Extract<Answer<T>, { ok: false }>["code"] = "refused",
+): Answer<T> {
+  return { ok: false, code, message };
+}

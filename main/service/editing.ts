@@ -1,0 +1,74 @@
+import type { Acknowledged, Answer } from "../../src/contract.ts";
+import { applyCommand, type Command } from "../../src/study/commands.ts";
+import { advanceUndoLine, nextOnLine, type Change } from "../../src/study/history.ts";
+import type { Context, OpenStudy } from "./context.ts";
+import { ok, refused } from "./context.ts";
+import { nextMoves } from "./opening.ts";
+
+interface Entry {
+  command: Command;
+  by: string;
+  why: string;
+  undoes: number | null;
+  redoes: number | null;
+}
+
+function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowledged> {
+  const applied = applyCommand(open.state, entry.command);
+  if (!applied.ok) return refused(applied.message);
+  const at = context.support.now();
+  const change: Change = { seq: open.seq + 1, at, inverse: applied.value.inverse, ...entry };
+  const written = open.file.append(change, applied.value.touched, applied.value.state);
+  if (!written.ok) return refused(written.message, open.file.readOnlyBecause ? "read-only" : "refused");
+  open.state = applied.value.state;
+  open.seq = change.seq;
+  open.savedAt = at;
+  open.line = advanceUndoLine(open.line, change);
+  return ok({ changes: [change], seq: open.seq, savedAt: at, ...nextMoves(open) });
+}
+
+/** One edit: checked against the study as it is on disk, written, then acknowledged. */
+export function applyEdit(
+  context: Context,
+  input: { command: Command; afterSeq: number; why?: string | undefined; by: string },
+): Answer<Acknowledged> {
+  const { open } = context;
+  if (!open) return refused("No study is open.", "no-study");
+  if (input.afterSeq !== open.seq)
+    return refused("Another window has changed the study since: look again before this edit.", "stale");
+  return record(context, open, {
+    command: input.command,
+    by: input.by,
+    why: input.why ?? "",
+    undoes: null,
+    redoes: null,
+  });
+}
+
+function touchesDecision(command: Command): boolean {
+  const parts = command.do === "together" ? command.commands : [command];
+  return parts.some((part) => part.kind === "decision");
+}
+
+/** Takes the last edit back, or does it again: an entry of its own in the history. */
+export function moveOnLine(context: Context, direction: "undo" | "redo", by: string): Answer<Acknowledged> {
+  const { open } = context;
+  if (!open) return refused("No study is open.", "no-study");
+  const next = nextOnLine(open.line, direction);
+  if (!next.ok) return refused(next.message);
+  const change = open.file.change(next.value);
+  if (!change) return refused("This step is no longer in the history.");
+  if (direction === "undo" && touchesDecision(change.command))
+    return refused(
+      "The last step approved or withdrew a dose, and that is not undone: withdraw the decision with a reason instead.",
+    );
+  if (direction === "undo" && change.by !== "" && by !== "" && change.by !== by)
+    return refused(`The last step was made by ${change.by}: only they undo it.`);
+  return record(context, open, {
+    command: direction === "undo" ? change.inverse : change.command,
+    by,
+    why: "",
+    undoes: direction === "undo" ? change.seq : null,
+    redoes: direction === "redo" ? change.seq : null,
+  });
+}

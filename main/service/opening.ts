@@ -1,0 +1,90 @@
+import { basename } from "node:path";
+import type { Opened } from "../../src/contract.ts";
+import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { applyCommand, type Command } from "../../src/study/commands.ts";
+import { undoLineOf } from "../../src/study/history.ts";
+import { openStudyFile, createStudyFile } from "../storage/study-file.ts";
+import type { Context, OpenStudy } from "./context.ts";
+
+/** What a page is told about the study that is open. */
+export function openedOf(open: OpenStudy): Opened {
+  return {
+    fileName: basename(open.file.path),
+    readOnlyBecause: open.file.readOnlyBecause,
+    notices: open.file.notices,
+    state: open.state,
+    seq: open.seq,
+    savedAt: open.savedAt,
+    ...nextMoves(open),
+  };
+}
+
+/** The entries that undo and redo would move next. */
+export function nextMoves(open: OpenStudy): Pick<Opened, "undo" | "redo"> {
+  const undo = open.line.undo.at(-1);
+  const redo = open.line.redo.at(-1);
+  return {
+    undo: undo === undefined ? null : open.file.change(undo),
+    redo: redo === undefined ? null : open.file.change(redo),
+  };
+}
+
+export function closeOpen(context: Context): void {
+  context.open?.file.close();
+  context.open = null;
+}
+
+/** Opens a file as the service's study; the one before it is closed only once the new one is safely open. */
+export function openPath(context: Context, path: string): Outcome<OpenStudy> {
+  if (context.open?.file.path === path) return good(context.open);
+  const file = openStudyFile(path, context.support.now());
+  if (!file.ok) return file;
+  const state = file.value.readState();
+  if (!state.ok) {
+    file.value.close();
+    return state;
+  }
+  const last = file.value.lastChange();
+  closeOpen(context);
+  context.open = {
+    file: file.value,
+    state: state.value,
+    seq: last?.seq ?? 0,
+    line: undoLineOf(file.value.undoRows()),
+    savedAt: last?.at ?? null,
+  };
+  return good(context.open);
+}
+
+/** Makes a new study file holding these edits, each its own entry of the history. The file is left closed. */
+export function writeNewStudy(path: string, commands: Command[], by: string, now: string): Outcome<null> {
+  const created = createStudyFile(path);
+  if (!created.ok) return created;
+  const file = openStudyFile(path, now);
+  if (!file.ok) return file;
+  try {
+    const start = file.value.readState();
+    if (!start.ok) return start;
+    let state = start.value;
+    for (const [index, command] of commands.entries()) {
+      const applied = applyCommand(state, command);
+      if (!applied.ok) return bad(applied.message);
+      state = applied.value.state;
+      const change = {
+        seq: index + 1,
+        at: now,
+        by,
+        command,
+        inverse: applied.value.inverse,
+        undoes: null,
+        redoes: null,
+        why: "",
+      };
+      const written = file.value.append(change, applied.value.touched, state);
+      if (!written.ok) return written;
+    }
+    return good(null);
+  } finally {
+    file.value.close();
+  }
+}

@@ -1,0 +1,62 @@
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { extension } from "../storage/format.ts";
+import { openFault, probeFile } from "../storage/probe.ts";
+import type { Context } from "./context.ts";
+
+export interface ShelfEntry {
+  ref: string;
+  fileName: string;
+  folder: string;
+  modifiedAt: string | null;
+  trouble: string | null;
+}
+
+/** The token a page may use for a file. */
+export function refFor(context: Context, path: string): string {
+  const ref = createHash("sha256").update(path).digest("hex").slice(0, 24);
+  context.refs.set(ref, path);
+  return ref;
+}
+
+/** The studies in the host's folder, newest first. */
+export function listShelf(context: Context): ShelfEntry[] {
+  const { folder } = context.support;
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .filter((name) => name.endsWith(extension))
+    .map((name) => {
+      const path = join(folder, name);
+      const probed = probeFile(path);
+      return {
+        ref: refFor(context, path),
+        fileName: basename(path),
+        folder: dirname(path),
+        modifiedAt: statSync(path).mtime.toISOString(),
+        trouble: probed.ok ? null : probed.message,
+      };
+    })
+    .sort((a, b) => (a.modifiedAt < b.modifiedAt ? 1 : -1));
+}
+
+/** A file name in the host's folder for a study's name: unsafe characters replaced, a number added where it is taken. */
+export function pathForName(context: Context, name: string): Outcome<string> {
+  const { folder } = context.support;
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (error) {
+    return bad(`The folder for studies cannot be made: ${openFault(error).toLowerCase()}`);
+  }
+  const safe =
+    name
+      .replace(/[\\/:*?"<>|\p{Cc}]/gu, "-")
+      .replace(/^[.\s]+|[.\s]+$/g, "")
+      .slice(0, 80) || "study";
+  for (let number = 1; number < 1000; number++) {
+    const path = join(folder, `${safe}${number === 1 ? "" : ` ${number}`}${extension}`);
+    if (!existsSync(path)) return good(path);
+  }
+  return bad("There are too many studies of this name: give it another.");
+}

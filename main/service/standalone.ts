@@ -1,0 +1,55 @@
+import type { Outcome } from "../../src/outcome.ts";
+import { bad, good } from "../../src/outcome.ts";
+import type { Command } from "../../src/study/commands.ts";
+import { openStudyFile } from "../storage/study-file.ts";
+import { writeNewStudy } from "./opening.ts";
+
+/** Writes a new study file from a list of edits. */
+export function writeDemo(path: string, commands: (at: string) => Command[], now: string): Outcome<null> {
+  return writeNewStudy(path, commands(now), "", now);
+}
+
+export interface Summary {
+  name: string;
+  invented: boolean;
+  format: string;
+  samples: number;
+  series: number;
+  jars: number;
+  readings: number;
+  decisions: number;
+  changes: number;
+  integrity: string;
+  history: "whole" | "broken";
+  historyHead: string;
+}
+
+/** What a study file holds, with its integrity; the file is only read. */
+export function summarise(path: string, now: string): Outcome<Summary> {
+  const file = openStudyFile(path, now);
+  if (!file.ok) return file;
+  try {
+    const state = file.value.readState();
+    if (!state.ok) return state;
+    const { integrity, chain, chainHead, changes } = file.value.inspect();
+    const count = (table: object) => Object.keys(table).length;
+    return good({
+      name: state.value.study["study"]?.name ?? "",
+      invented: state.value.study["study"]?.invented ?? false,
+      format: "flocwright",
+      samples: count(state.value.sample),
+      series: count(state.value.series),
+      jars: count(state.value.jar),
+      readings: count(state.value.reading),
+      decisions: count(state.value.decision),
+      changes,
+      integrity,
+      history: chain,
+      historyHead: chainHead,
+    });
+  } catch {
+    return bad("The history in this file cannot be read. It is left as it is.");
+  } finally {
+    file.value.close();
+  }
+}

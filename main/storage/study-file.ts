@@ -1,0 +1,300 @@
+import { existsSync, renameSync, rmSync, statSync } from "node:fs";
+import { basename } from "node:path";
+import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
+import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { changeSchema, type Change } from "../../src/study/history.ts";
+import {
+  emptyState,
+  kinds,
+  recordSchemas,
+  type AnyRecord,
+  type Kind,
+  type StudyState,
+} from "../../src/study/schema/records.ts";
+import { chainHash, chainStart } from "./chain.ts";
+import { allowedObjects, applicationId, formatVersion, migrations } from "./format.ts";
+import { takeLock } from "./lock.ts";
+import { openFault, probeFile } from "./probe.ts";
+
+export interface DraftRow {
+  place: string;
+  text: string;
+  reason: string;
+}
+
+/** An open study file. Every method that writes is durable when it returns, or changes nothing and says why. */
+export interface StudyFile {
+  path: string;
+  readOnlyBecause: string | null;
+  notices: string[];
+  readState(): Outcome<StudyState>;
+  lastChange(): Change | null;
+  change(seq: number): Change | null;
+  undoRows(): { seq: number; undoes: number | null; redoes: number | null }[];
+  history(beforeSeq: number | null, limit: number): Change[];
+  since(afterSeq: number): Change[];
+  append(change: Change, touched: { kind: Kind; id: string }[], state: StudyState): Outcome<null>;
+  drafts(): DraftRow[];
+  keepDraft(draft: DraftRow, at: string): Outcome<null>;
+  dropDraft(place: string): Outcome<null>;
+  copyTo(path: string): Promise<Outcome<null>>;
+  /** SQLite's own check, and the history's chain of hashes */
+  inspect(): { integrity: string; chain: "whole" | "broken"; chainHead: string; changes: number };
+  close(): void;
+}
+
+/** Creates an empty study file; refuses to overwrite. The caller opens it afterwards. */
+export function createStudyFile(path: string): Outcome<null> {
+  if (existsSync(path)) return bad("There is already a file of this name. It is left as it is.");
+  let database: DatabaseSync | null = null;
+  try {
+    database = new DatabaseSync(path);
+    database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = FULL;");
+    database.exec(`BEGIN; PRAGMA application_id = ${applicationId};`);
+    for (const migrate of migrations) migrate(database);
+    database.exec(`PRAGMA user_version = ${formatVersion}; COMMIT;`);
+    database.close();
+    return good(null);
+  } catch (error) {
+    database?.close();
+    rmSync(path, { force: true });
+    return bad(openFault(error));
+  }
+}
+
+function foreignObject(database: DatabaseSync): string | null {
+  const rows = database.prepare("SELECT type, name FROM sqlite_schema").all();
+  const strange = rows.find(
+    (row) =>
+      !allowedObjects.has(`${String(row["type"])} ${String(row["name"])}`) &&
+      !String(row["name"]).startsWith("sqlite_"),
+  );
+  return strange ? `${String(strange["type"])} ${String(strange["name"])}` : null;
+}
+
+function changeOf(row: Record<string, SQLOutputValue>): Change {
+  return changeSchema.parse({
+    seq: row["seq"],
+    at: row["at"],
+    by: row["by"],
+    command: JSON.parse(String(row["command"])),
+    inverse: JSON.parse(String(row["inverse"])),
+    undoes: row["undoes"],
+    redoes: row["redoes"],
+    why: row["why"],
+  });
+}
+
+/** Opens a study. A faulty file is refused in one sentence and left byte for byte as it was. */
+export function openStudyFile(path: string, now: string): Outcome<StudyFile> {
+  const probed = probeFile(path);
+  if (!probed.ok) return probed;
+  let release: () => void = () => undefined;
+  let readOnlyBecause: string | null = null;
+  const notices: string[] = [];
+  try {
+    const lock = takeLock(path, now);
+    if (lock.kind === "busy") readOnlyBecause = lock.sentence;
+    else {
+      release = () => lock.release();
+      if (lock.notice) notices.push(lock.notice);
+    }
+  } catch (error) {
+    readOnlyBecause = `This study is shown to read only: ${openFault(error).toLowerCase()}`;
+  }
+  let database: DatabaseSync | null = null;
+  try {
+    database = new DatabaseSync(path, { readOnly: readOnlyBecause !== null });
+    database.exec(
+      "PRAGMA trusted_schema = OFF; PRAGMA synchronous = FULL; PRAGMA cell_size_check = ON; PRAGMA busy_timeout = 2000;",
+    );
+    const strange = foreignObject(database);
+    const sound = strange
+      ? ""
+      : String(database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"]);
+    if (strange || sound !== "ok") {
+      database.close();
+      release();
+      return bad(
+        strange
+          ? `This file holds something that is not part of a study (${strange}). It is left as it is.`
+          : "This study file is damaged. It is left as it is: open a backup or another copy.",
+      );
+    }
+    return good(studyFileOn(database, path, readOnlyBecause, notices, release));
+  } catch (error) {
+    database?.close();
+    release();
+    return bad(openFault(error));
+  }
+}
+
+function studyFileOn(
+  database: DatabaseSync,
+  path: string,
+  readOnlyBecause: string | null,
+  notices: string[],
+  release: () => void,
+): StudyFile {
+  const one = (sql: string, ...values: (string | number)[]) => database.prepare(sql).get(...values) ?? null;
+  const all = (sql: string, ...values: (string | number)[]) => database.prepare(sql).all(...values);
+  const born = readOnlyBecause === null ? statSync(path).ino : null;
+
+  // SQLite would go on writing into a file that was deleted or replaced under it, and call it saved.
+  const vanished = () => {
+    try {
+      return born !== null && statSync(path).ino !== born;
+    } catch {
+      return true;
+    }
+  };
+
+  const write = (work: () => void): Outcome<null> => {
+    if (readOnlyBecause) return bad(readOnlyBecause);
+    if (vanished())
+      return bad(
+        `The file ${basename(path)} was moved, deleted or replaced while it was open. Nothing of this change was saved: use Save as, or put the file back.`,
+      );
+    try {
+      database.exec("BEGIN IMMEDIATE");
+      try {
+        work();
+        database.exec("COMMIT");
+      } catch (error) {
+        if (database.isTransaction) database.exec("ROLLBACK");
+        throw error;
+      }
+      return good(null);
+    } catch (error) {
+      return bad(openFault(error));
+    }
+  };
+
+  return {
+    path,
+    readOnlyBecause,
+    notices,
+    readState() {
+      const tables = emptyState() as Record<Kind, Record<string, AnyRecord>>;
+      for (const row of all("SELECT kind, id, data FROM record")) {
+        const kind = String(row["kind"]) as Kind;
+        if (!kinds.includes(kind))
+          return bad(`This study holds a kind of record this Flocwright does not know (${kind}).`);
+        let value: unknown;
+        try {
+          value = JSON.parse(String(row["data"]));
+        } catch {
+          return bad("This study holds a record that cannot be read. It is left as it is.");
+        }
+        const parsed = recordSchemas[kind].safeParse(value);
+        if (!parsed.success || (parsed.data as AnyRecord).id !== row["id"])
+          return bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
+        tables[kind][String(row["id"])] = parsed.data as AnyRecord;
+      }
+      return good(tables as StudyState);
+    },
+    lastChange() {
+      const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
+      return row ? changeOf(row) : null;
+    },
+    change(seq) {
+      const row = one("SELECT * FROM change WHERE seq = ?", seq);
+      return row ? changeOf(row) : null;
+    },
+    undoRows: () =>
+      all("SELECT seq, undoes, redoes FROM change ORDER BY seq").map((row) => ({
+        seq: Number(row["seq"]),
+        undoes: row["undoes"] === null ? null : Number(row["undoes"]),
+        redoes: row["redoes"] === null ? null : Number(row["redoes"]),
+      })),
+    history: (beforeSeq, limit) =>
+      all(
+        "SELECT * FROM change WHERE seq < ? ORDER BY seq DESC LIMIT ?",
+        beforeSeq ?? Number.MAX_SAFE_INTEGER,
+        limit,
+      ).map(changeOf),
+    since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
+    append(change, touched, state) {
+      return write(() => {
+        const previous = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
+        const before = typeof previous === "string" ? previous : chainStart;
+        database
+          .prepare(
+            "INSERT INTO change (seq, at, by, command, inverse, undoes, redoes, why, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+          )
+          .run(
+            change.seq,
+            change.at,
+            change.by,
+            JSON.stringify(change.command),
+            JSON.stringify(change.inverse),
+            change.undoes,
+            change.redoes,
+            change.why,
+            before,
+            chainHash(before, change),
+          );
+        const put = database.prepare("INSERT OR REPLACE INTO record (kind, id, data) VALUES (?, ?, ?)");
+        const drop = database.prepare("DELETE FROM record WHERE kind = ? AND id = ?");
+        for (const { kind, id } of touched) {
+          const record = state[kind][id];
+          if (record) put.run(kind, id, JSON.stringify(record));
+          else drop.run(kind, id);
+        }
+      });
+    },
+    drafts: () =>
+      all("SELECT place, text, reason FROM draft ORDER BY at").map((row) => ({
+        place: String(row["place"]),
+        text: String(row["text"]),
+        reason: String(row["reason"]),
+      })),
+    keepDraft: (draft, at) =>
+      write(() => {
+        database
+          .prepare("INSERT OR REPLACE INTO draft (place, text, reason, at) VALUES (?, ?, ?, ?)")
+          .run(draft.place, draft.text, draft.reason, at);
+      }),
+    dropDraft: (place) =>
+      write(() => {
+        database.prepare("DELETE FROM draft WHERE place = ?").run(place);
+      }),
+    async copyTo(target) {
+      if (existsSync(target)) return bad("There is already a file of this name. It is left as it is.");
+      const part = `${target}.part`;
+      try {
+        await backup(database, part);
+        const copy = new DatabaseSync(part, { readOnly: true });
+        const sound = copy.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] === "ok";
+        copy.close();
+        if (!sound) {
+          rmSync(part, { force: true });
+          return bad("The copy came out damaged and was thrown away; the study itself is as it was.");
+        }
+        renameSync(part, target);
+        return good(null);
+      } catch (error) {
+        rmSync(part, { force: true });
+        return bad(openFault(error));
+      }
+    },
+    inspect() {
+      const integrity = String(database.prepare("PRAGMA integrity_check").get()?.["integrity_check"]);
+      let head = chainStart;
+      let whole = true;
+      let changes = 0;
+      for (const row of all("SELECT * FROM change ORDER BY seq")) {
+        changes += 1;
+        const change = changeOf(row);
+        const hash = chainHash(head, change);
+        whole &&= row["previous_hash"] === head && row["hash"] === hash && change.seq === changes;
+        head = String(row["hash"]);
+      }
+      return { integrity, chain: whole ? "whole" : "broken", chainHead: head, changes };
+    },
+    close() {
+      database.close();
+      release();
+    },
+  };
+}

@@ -1,0 +1,88 @@
+// Opens Flocwright: Electron where its runtime is or can be installed, else the same screens in a browser's app window.
+import { spawn, spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { ensureBuilt } from "../main/hosts/loopback/build.ts";
+import { startLoopback } from "../main/hosts/loopback/server.ts";
+import { loopbackSupport } from "../main/hosts/loopback/support.ts";
+import { closeContext, createContext, openDemoAtStart } from "../main/service.ts";
+import { findBrowser, quietFlags } from "./browser.mjs";
+
+const root = join(import.meta.dirname, "..");
+const installSeconds = 60;
+
+function electronPath() {
+  const folder = join(root, "node_modules", "electron");
+  const note = join(folder, "path.txt");
+  if (!existsSync(note)) return null;
+  const path = join(folder, "dist", readFileSync(note, "utf8").trim());
+  return existsSync(path) ? path : null;
+}
+
+function installElectron() {
+  const script = join(root, "node_modules", "electron", "install.js");
+  if (!existsSync(script)) return;
+  spawnSync(process.execPath, [script], { cwd: root, stdio: "ignore", timeout: installSeconds * 1000 });
+}
+
+function hasDisplay() {
+  return process.platform !== "linux" || Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY);
+}
+
+async function openLoopback(pagesFolder) {
+  const context = createContext(loopbackSupport(null));
+  const opened = await openDemoAtStart(context);
+  if (!opened.ok) console.error(opened.message);
+  const browser = hasDisplay() ? findBrowser() : null;
+  const running = await startLoopback(context, { port: 0, pagesFolder, once: browser !== null });
+  let ended = false;
+  const end = async () => {
+    if (ended) return;
+    ended = true;
+    closeContext(context);
+    await running.close();
+    process.exit(0);
+  };
+  process.once("SIGINT", end);
+  process.once("SIGTERM", end);
+  if (!browser) {
+    console.log(
+      `${hasDisplay() ? "No browser was found" : "There is no display"}: open ${running.url} in a browser. Ctrl+C ends.`,
+    );
+    return;
+  }
+  const profile = mkdtempSync(join(tmpdir(), "flocwright-"));
+  const child = spawn(
+    browser,
+    [`--app=${running.url}`, `--user-data-dir=${profile}`, "--window-size=1280,800", ...quietFlags()],
+    {
+      stdio: "ignore",
+    },
+  );
+  child.on("error", () => console.log(`The browser could not be started: open ${running.url} in one.`));
+  child.on("exit", () => {
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+    void end();
+  });
+}
+
+const built = await ensureBuilt();
+if (!built.ok) {
+  console.error(built.message);
+  process.exit(1);
+}
+let electron = electronPath();
+if (!electron && hasDisplay() && process.env.FLOCWRIGHT_HOST !== "browser") {
+  installElectron();
+  electron = electronPath();
+}
+if (electron && hasDisplay() && process.env.FLOCWRIGHT_HOST !== "browser") {
+  const child = spawn(electron, [root], { stdio: "inherit" });
+  child.on("exit", (code) => process.exit(code ?? 0));
+} else {
+  console.log(
+    "Electron's runtime is not used here: the same screens are served to this machine only, in a browser.",
+  );
+  await openLoopback(built.value);
+}

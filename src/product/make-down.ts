@@ -1,0 +1,53 @@
+import { bad, good, type Outcome } from "../outcome.ts";
+
+/** Active strength in percent by mass from what was weighed in: 100 a m / M, with the active share a in percent. */
+export function strengthFromMasses(neatG: number, totalG: number, activePct: number): Outcome<number> {
+  if (!(neatG > 0)) return bad("the neat product must weigh more than 0");
+  if (!(totalG > neatG)) return bad("the whole solution must weigh more than the neat product in it");
+  return good((activePct * neatG) / totalG);
+}
+
+export interface Recipe {
+  neatG: number;
+  waterG: number;
+  /** null for a dry product: weigh it */
+  neatMl: number | null;
+  asSuppliedPct: number;
+}
+
+/** What to weigh for a strength (percent active) in a total mass: m = w M / a. */
+export function recipeFor(
+  strengthActivePct: number,
+  totalG: number,
+  product: { activePct: number; densityKgPerL: number | null; dry: boolean },
+): Outcome<Recipe> {
+  if (!(strengthActivePct > 0)) return bad("the wanted strength must be above 0");
+  if (!(totalG > 0)) return bad("the mass of the solution must be above 0");
+  if (strengthActivePct >= product.activePct)
+    return bad(
+      `the neat product itself holds only ${product.activePct} % active, so this strength cannot be made from it`,
+    );
+  const neatG = (strengthActivePct * totalG) / product.activePct;
+  return good({
+    neatG,
+    waterG: totalG - neatG,
+    neatMl: product.dry || product.densityKgPerL === null ? null : neatG / product.densityKgPerL,
+    asSuppliedPct: (100 * strengthActivePct) / product.activePct,
+  });
+}
+
+/** Total mass after diluting a mass of solution from one strength to a lower one: M2 = m1 w1 / w2. */
+export function dilutedTotalG(massG: number, fromPct: number, toPct: number): Outcome<number> {
+  if (!(toPct > 0) || toPct > fromPct)
+    return bad("the new strength must be above 0 and not above the old one");
+  return good((massG * fromPct) / toPct);
+}
+
+/** Dose as supplied from an active dose, and back: D / a and a D, with the active share in percent. */
+export function asSuppliedDose(activeDose: number, activePct: number): number {
+  return activeDose / (activePct / 100);
+}
+
+export function activeDose(suppliedDose: number, activePct: number): number {
+  return suppliedDose * (activePct / 100);
+}
