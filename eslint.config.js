@@ -16,7 +16,7 @@ export default tseslint.config(
       "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_" }],
       "@typescript-eslint/consistent-type-imports": "error",
       "no-console": "error",
-      eqeqeq: ["error", "always"],
+      eqeqeq: ["error", "always", { null: "ignore" }],
       "max-lines": ["error", { max: 400, skipBlankLines: false, skipComments: false }],
       // Layout of templates is prettier's work; only the rules that catch mistakes stay on.
       "vue/html-self-closing": "off",

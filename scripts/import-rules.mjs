@@ -5,7 +5,7 @@ import { dirname, join, relative, resolve } from "node:path";
 const root = process.argv[2] ? resolve(process.argv[2]) : resolve(import.meta.dirname, "..");
 const importPattern = /(?:from\s+|import\s*\(\s*|import\s+)["']([^"']+)["']/g;
 const forbiddenGlobals =
-  /\b(window|document|Date\.now|Math\.random|performance\.now|crypto\.randomUUID|setTimeout|setInterval)\b|new Date\(\)/;
+  /(?<![.\w])(document|globalThis|localStorage|sessionStorage|navigator|process|setTimeout|setInterval)\b|(?<![.\w])window\.(addEventListener|document|location|matchMedia|crypto)|\b(Date\.now|Math\.random|performance\.now|crypto\.\w+)\b|new Date\(\)/;
 const srcPackages =
   /^(zod|ml-matrix|papaparse|regression|d3-contour|@stdlib\/.+|read-excel-file(\/.+)?|write-excel-file(\/.+)?)$/;
 // Which sibling folders each domain folder may use: curve knows numbers, choice knows curves, plant knows quantities.

@@ -37,8 +37,7 @@ export const useDrafts = defineStore("drafts", () => {
     clearTimeout(timers.get(place));
     timers.delete(place);
     if (!Object.hasOwn(drafts.value, place)) return;
-    const { [place]: _gone, ...rest } = drafts.value;
-    drafts.value = rest;
+    drafts.value = Object.fromEntries(Object.entries(drafts.value).filter(([key]) => key !== place));
     void call("draft.drop", { place });
   }
 

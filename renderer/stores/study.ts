@@ -30,6 +30,8 @@ export const useStudy = defineStore("study", () => {
   const undoNext = shallowRef<Change | null>(null);
   const redoNext = shallowRef<Change | null>(null);
   const trouble = ref<string | null>(null);
+  /** entries in the history so far */
+  const changes = ref(0);
 
   let durable: StudyState | null = null;
   let seq = 0;
@@ -44,6 +46,7 @@ export const useStudy = defineStore("study", () => {
     durable = opened.state;
     state.value = opened.state;
     seq = opened.seq;
+    changes.value = seq;
     fileName.value = opened.fileName;
     readOnlyBecause.value = opened.readOnlyBecause;
     notices.value = opened.notices;
@@ -62,6 +65,7 @@ export const useStudy = defineStore("study", () => {
       if (applied.ok) durable = applied.value.state;
       seq = change.seq;
     }
+    changes.value = seq;
     undoNext.value = acknowledged.undo;
     redoNext.value = acknowledged.redo;
   }
@@ -171,6 +175,7 @@ export const useStudy = defineStore("study", () => {
     undoNext,
     redoNext,
     trouble,
+    changes,
     accept,
     run,
     undo: () => move("undo"),

@@ -46,7 +46,12 @@ describe("NIST StRD linear sets, as polynomials", () => {
     const variance = solved.rss / solved.df;
     solved.coefficients.forEach((value, k) => {
       expectDigits(value, data.params[k]!, 8, `Longley b${k}`);
-      expectDigits(Math.sqrt(variance * solved.unscaledCovariance[k]![k]!), data.se[k]!, 8, `Longley se b${k}`);
+      expectDigits(
+        Math.sqrt(variance * solved.unscaledCovariance[k]![k]!),
+        data.se[k]!,
+        8,
+        `Longley se b${k}`,
+      );
     });
     expectDigits(solved.rss, data.rss, 8, "Longley rss");
   });

@@ -9,7 +9,8 @@ import nist from "./data/nist.json" with { type: "json" };
 import { expectDigits } from "./digits.ts";
 
 // Source: NIST Statistical Reference Datasets (StRD), nonlinear regression, certified values.
-const pointsOf = (data: { x: number[]; y: number[] }) => data.x.map((x, i) => ({ x, y: data.y[i]!, row: i + 2 }));
+const pointsOf = (data: { x: number[]; y: number[] }) =>
+  data.x.map((x, i) => ({ x, y: data.y[i]!, row: i + 2 }));
 
 interface Ours {
   set: "Misra1a" | "BoxBOD" | "Rat42" | "Eckerle4";
@@ -85,10 +86,16 @@ describe("NIST StRD nonlinear sets through our models", () => {
         expect(report.status).toBe("converged");
         const certified = toOurs(data.params);
         report.parameters.forEach((parameter, k) => {
-          if (!(parameter.name in fixed)) expectDigits(parameter.value, certified[k]!, 6, `${set} ${parameter.name}`);
+          if (!(parameter.name in fixed))
+            expectDigits(parameter.value, certified[k]!, 6, `${set} ${parameter.name}`);
         });
         for (const [name, index] of same)
-          expectDigits(report.parameters.find((one) => one.name === name)!.se!, data.se[index]!, 5, `${set} se ${name}`);
+          expectDigits(
+            report.parameters.find((one) => one.name === name)!.se!,
+            data.se[index]!,
+            5,
+            `${set} se ${name}`,
+          );
         expectDigits(report.rss!, data.rss, 9, `${set} rss`);
       });
   }

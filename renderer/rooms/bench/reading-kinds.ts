@@ -11,7 +11,12 @@ export interface ReadingColumn {
   /** whether ">x" and "<x" make sense here */
   censorable: boolean;
   value(result: Result): number | null;
-  result(value: number, censored: "above" | "below" | null, series: RecordOf<"series">, before: Result | null): Result;
+  result(
+    value: number,
+    censored: "above" | "below" | null,
+    series: RecordOf<"series">,
+    before: Result | null,
+  ): Result;
 }
 
 const plain = () => null;

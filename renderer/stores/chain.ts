@@ -1,0 +1,120 @@
+import { defineStore } from "pinia";
+import { computed, ref, shallowRef, watch } from "vue";
+import type { Analysis, ResponseWorking } from "../../src/curve/analyse-types.ts";
+import { choiceChain } from "../../src/study/derive/choice.ts";
+import { decisionChain } from "../../src/study/derive/decision.ts";
+import { seriesChain } from "../../src/study/derive/jars.ts";
+import { plantChain } from "../../src/study/derive/plant.ts";
+import { analyseRows } from "../../src/study/derive/points.ts";
+import { stripSegments } from "../../src/study/derive/strip.ts";
+import type { FitAnswer, FitQuestion } from "../worker/messages.ts";
+import { unpackWorkings } from "../worker/pack.ts";
+import { useFormat } from "./format.ts";
+import { useSelection } from "./selection.ts";
+import { useStudy } from "./study.ts";
+
+/** Everything derived from the study, from the jars to the strip; the fits come back from their own thread. */
+export const useChain = defineStore("chain", () => {
+  const study = useStudy();
+  const selection = useSelection();
+  const format = useFormat();
+
+  const series = computed(() =>
+    study.state && selection.seriesId ? seriesChain(study.state, selection.seriesId) : null,
+  );
+
+  const analysis = shallowRef<Analysis | null>(null);
+  const workings = shallowRef<ResponseWorking[]>([]);
+  const running = ref(false);
+  const fitTrouble = ref("");
+
+  let worker: Worker | null = null;
+  let asked = 0;
+  let lastQuestion = "";
+
+  function ask(question: Omit<FitQuestion, "id">): void {
+    const text = JSON.stringify(question);
+    if (text === lastQuestion) return;
+    lastQuestion = text;
+    asked += 1;
+    if (question.rows.length === 0) {
+      analysis.value = null;
+      workings.value = [];
+      running.value = false;
+      return;
+    }
+    running.value = true;
+    // A newer question makes a fit that is still running pointless.
+    if (!worker) {
+      worker = new Worker(new URL("../worker/fits.ts", import.meta.url), { type: "module" });
+      worker.addEventListener("message", (event: MessageEvent<FitAnswer>) => receive(event.data));
+    }
+    worker.postMessage({ ...question, id: asked } satisfies FitQuestion);
+  }
+
+  function receive(answer: FitAnswer): void {
+    if (answer.id !== asked) return;
+    running.value = false;
+    fitTrouble.value = answer.ok ? "" : answer.message;
+    analysis.value = answer.ok ? answer.analysis : null;
+    workings.value = answer.ok ? unpackWorkings(answer.workings) : [];
+  }
+
+  watch(
+    [series, () => format.mark],
+    ([chain, mark]) => {
+      const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
+      ask({ rows, labels: [...labels], mark, name: chain?.series.label ?? "" });
+    },
+    { immediate: true },
+  );
+
+  const choice = computed(() =>
+    study.state && series.value && workings.value.length > 0
+      ? choiceChain(study.state, series.value, workings.value, (value) => format.plain(value, 3))
+      : null,
+  );
+
+  const decision = computed(() =>
+    study.state && selection.seriesId ? decisionChain(study.state, selection.seriesId) : null,
+  );
+
+  /** what cake and capture to expect at a dose, from the curves */
+  function expectedAt(dose: number): { cakePct: number | null; capturePct: number | null } {
+    const curves = choice.value?.curves ?? [];
+    const at = (response: string) => {
+      const value = curves.find((curve) => curve.response === response)?.mean(dose);
+      return value !== undefined && Number.isFinite(value) ? value : null;
+    };
+    const capture = at("capture_pct") ?? choice.value?.cost.capturePct?.(dose) ?? null;
+    return { cakePct: at("cake_ts_pct"), capturePct: capture };
+  }
+
+  const plant = computed(() => {
+    if (!study.state || !selection.seriesId) return null;
+    const picked = decision.value?.decision;
+    const dose = picked ? { a: picked.doseAKgPerT, b: picked.doseBKgPerT } : null;
+    return plantChain(study.state, selection.seriesId, dose, dose ? expectedAt(dose.a) : undefined);
+  });
+
+  const segments = computed(() =>
+    study.state
+      ? stripSegments({
+          state: study.state,
+          sampleId: selection.sampleId,
+          seriesId: selection.seriesId,
+          analysis: analysis.value,
+          running: running.value,
+          changes: study.changes,
+          words: {
+            dose: (value) => format.shown(value, "doseKgPerT", 3),
+            doseUnit: format.unit("doseKgPerT"),
+            percent: (value) => format.plain(value, 3),
+            plain: (value) => format.plain(value, 3),
+          },
+        })
+      : [],
+  );
+
+  return { series, analysis, workings, running, fitTrouble, choice, decision, plant, segments, expectedAt };
+});

@@ -1,0 +1,51 @@
+import { defineStore } from "pinia";
+import { shallowRef, watch } from "vue";
+import { chanceToMiss } from "../../src/choice/miss.ts";
+import type { RuleResult } from "../../src/choice/rules.ts";
+import { normalFrom, seededRandom } from "../../src/curve/random.ts";
+import { targetsOf } from "../../src/study/derive/choice.ts";
+import { useChain } from "./chain.ts";
+import { useStudy } from "./study.ts";
+
+const draws = 1000;
+const seed = 1;
+
+/** The simulated part of the rules, worked out one rule at a time between frames so that typing never waits. */
+export const useRuleWork = defineStore("rule-work", () => {
+  const chain = useChain();
+  const study = useStudy();
+  const chances = shallowRef<ReadonlyMap<RuleResult, number>>(new Map());
+
+  watch(
+    () => chain.choice,
+    async (choice) => {
+      chances.value = new Map();
+      if (!choice || !study.state || !chain.series) return;
+      const targets = targetsOf(study.state, chain.series.series.id);
+      const limits = choice.bars.flatMap(({ limit }) => {
+        const curve = choice.curves.find((one) => one.response === limit.response);
+        return curve ? [{ limit, curve }] : [];
+      });
+      if (limits.length === 0) return;
+      const found = new Map<RuleResult, number>();
+      for (const rule of choice.rules) {
+        if (rule.dose === null) continue;
+        await new Promise((resolve) => setTimeout(resolve));
+        if (chain.choice !== choice) return;
+        const chancesNow = chanceToMiss({
+          dose: rule.dose,
+          limits,
+          sharedRelative: chain.series?.uncertaintyA?.sharedLeft ?? 0,
+          driftRelative: (targets?.feedDriftPct ?? 0) / 100,
+          normal: normalFrom(seededRandom(seed)),
+          draws,
+        });
+        found.set(rule, Math.max(...chancesNow.map(({ chance }) => chance)));
+        chances.value = new Map(found);
+      }
+    },
+    { immediate: true },
+  );
+
+  return { draws, seed, missOf: (rule: RuleResult) => chances.value.get(rule) ?? null };
+});

@@ -1,0 +1,20 @@
+import { analyseJars } from "../../src/curve/analyse.ts";
+import type { AnalyseRow } from "../../src/curve/analyse-types.ts";
+import type { FitAnswer, FitQuestion } from "./messages.ts";
+import { writeSignificant } from "../../src/units/number-entry.ts";
+import { packWorkings } from "./pack.ts";
+
+// Fits run here, off the screen's thread, so that typing never waits for one.
+addEventListener("message", (event: MessageEvent<FitQuestion>) => {
+  const { id, rows, labels, mark, name } = event.data;
+  const jarNames = new Map(labels);
+  const result = analyseJars(rows as AnalyseRow[], {
+    name,
+    number: (value) => writeSignificant(value, mark, 3),
+    jar: (row) => jarNames.get(row) ?? String(row),
+  });
+  const answer: FitAnswer = result.ok
+    ? { id, ok: true, analysis: result.value.analysis, workings: packWorkings(result.value.workings) }
+    : { id, ok: false, message: result.message };
+  postMessage(answer);
+});

@@ -1,0 +1,244 @@
+import { capturePct } from "../../bench/capture.ts";
+import { allRules, type Located, type RuleResult } from "../../choice/rules.ts";
+import type { CostInput } from "../../choice/cost.ts";
+import { limitSpans, type Limit, type Span } from "../../choice/limits.ts";
+import { workingWindow, type LimitHolding, type WorkingWindow } from "../../choice/window.ts";
+import type { ResponseWorking } from "../../curve/analyse-types.ts";
+import { responseCurve } from "../../curve/bands.ts";
+import type { ResponseCurve } from "../../curve/types.ts";
+import type { RecordOf, StudyState } from "../schema/records.ts";
+import type { SeriesChain } from "./jars.ts";
+
+export interface LimitBar {
+  limit: Limit;
+  mean: Span[];
+  bound: Span[];
+}
+
+export interface ChoiceChain {
+  tested: Span;
+  curves: ResponseCurve[];
+  bars: LimitBar[];
+  /** limits that cannot be judged, with the reason */
+  unjudged: { words: string; why: string }[];
+  window: WorkingWindow;
+  rules: RuleResult[];
+  cost: CostInput;
+  /** "over-dose not priced" where capture was not read */
+  costNote: string;
+}
+
+type Targets = RecordOf<"targets">;
+
+interface LimitField {
+  field: keyof Targets;
+  response: string;
+  side: Limit["side"];
+  words: (value: string, turbidityUnit: string) => string;
+}
+
+const limitFields: LimitField[] = [
+  {
+    field: "turbidityAtMost",
+    response: "turbidity_ntu",
+    side: "at-most",
+    words: (v, u) => `turbidity at most ${v} ${u}`,
+  },
+  {
+    field: "filtrateTssAtMostMgPerL",
+    response: "filtrate_tss_mg_per_l",
+    side: "at-most",
+    words: (v) => `filtrate TSS at most ${v} mg/L`,
+  },
+  { field: "cstAtMostS", response: "cst_s", side: "at-most", words: (v) => `CST at most ${v} s` },
+  {
+    field: "cakeAtLeastPct",
+    response: "cake_ts_pct",
+    side: "at-least",
+    words: (v) => `cake TS at least ${v} %`,
+  },
+  {
+    field: "drainedAtLeastMl",
+    response: "drained_ml",
+    side: "at-least",
+    words: (v) => `drained at least ${v} mL`,
+  },
+  {
+    field: "captureAtLeastPct",
+    response: "capture_pct",
+    side: "at-least",
+    words: (v) => `capture at least ${v} %`,
+  },
+];
+
+/** The targets of a series, where any were set. */
+export function targetsOf(state: StudyState, seriesId: string): Targets | null {
+  return Object.values(state.targets).find((one) => one.seriesId === seriesId) ?? null;
+}
+
+/** The limits that these targets set, in words. */
+export function limitsOf(
+  targets: Targets | null,
+  turbidityUnit: string,
+  number: (value: number) => string,
+): Limit[] {
+  if (!targets) return [];
+  return limitFields.flatMap(({ field, response, side, words }) => {
+    const value = targets[field];
+    return typeof value === "number"
+      ? [{ response, side, value, words: words(number(value), turbidityUnit) }]
+      : [];
+  });
+}
+
+/** Names of responses as the engineer reads them. */
+export const responseWords: Record<string, { label: string; unit: string }> = {
+  turbidity_ntu: { label: "Turbidity", unit: "NTU" },
+  filtrate_tss_mg_per_l: { label: "Filtrate TSS", unit: "mg/L" },
+  cst_s: { label: "CST", unit: "s" },
+  cake_ts_pct: { label: "Cake TS", unit: "%" },
+  drained_ml: { label: "Drained", unit: "mL" },
+  capture_pct: { label: "Capture", unit: "%" },
+};
+
+/** The curve of a converged fit for each response that has a shape to offer. */
+export function curvesOf(workings: ResponseWorking[]): ResponseCurve[] {
+  return workings.flatMap(({ fit, analysis }) =>
+    fit && fit.report.status === "converged" ? [responseCurve(fit, analysis.name)] : [],
+  );
+}
+
+/**
+ * Capture against dose from the fitted filtrate TSS and cake with the jars' real dilution; null where a part is
+ * missing. Its bounds follow the filtrate's.
+ */
+export function captureCurve(
+  curves: ResponseCurve[],
+  chain: SeriesChain,
+  feedTssPct: number | null,
+): ResponseCurve | null {
+  const tss = curves.find((curve) => curve.response === "filtrate_tss_mg_per_l");
+  const cake = curves.find((curve) => curve.response === "cake_ts_pct");
+  const volume = chain.series.sampleVolumeMl;
+  const density = chain.sample.density.value;
+  if (!tss || !cake || feedTssPct === null || volume === null || density === null) return null;
+  const added = chain.jars
+    .flatMap((jar) =>
+      jar.addedMl === null || jar.doseA.value === null ? [] : [[jar.doseA.value, jar.addedMl] as const],
+    )
+    .sort((a, b) => a[0] - b[0]);
+  const dilutionAt = (dose: number) => {
+    const above = added.find(([at]) => at >= dose) ?? added.at(-1);
+    const below = [...added].reverse().find(([at]) => at <= dose) ?? added[0];
+    if (!above || !below) return 0;
+    const span = above[0] - below[0];
+    const ml = span > 0 ? below[1] + ((above[1] - below[1]) * (dose - below[0])) / span : below[1];
+    return ml / (volume * density);
+  };
+  const capture = (filtrate: number, cakePct: number, dose: number) => {
+    const result = capturePct({
+      feedPct: feedTssPct,
+      cakePct,
+      filtratePct: filtrate / 10_000,
+      dilution: dilutionAt(dose),
+    });
+    return result.ok ? result.value : NaN;
+  };
+  return {
+    response: "capture_pct",
+    tested: {
+      low: Math.max(tss.tested.low, cake.tested.low),
+      high: Math.min(tss.tested.high, cake.tested.high),
+    },
+    mean: (dose) => capture(tss.mean(dose), cake.mean(dose), dose),
+    low95: (dose) => capture(tss.high95(dose), cake.mean(dose), dose),
+    high95: (dose) => capture(tss.low95(dose), cake.mean(dose), dose),
+  };
+}
+
+/** Limits, window, rules and costs of a one-polymer series from its fitted curves; null where nothing is fitted. */
+export function choiceChain(
+  state: StudyState,
+  chain: SeriesChain,
+  workings: ResponseWorking[],
+  number: (value: number) => string,
+): ChoiceChain | null {
+  const targets = targetsOf(state, chain.series.id);
+  const feed = state.sample[chain.series.sampleId]!;
+  const fitted = curvesOf(workings);
+  if (fitted.length === 0) return null;
+  const capture = captureCurve(fitted, chain, feed.suspendedSolidsPct);
+  const curves = capture ? [...fitted, capture] : fitted;
+  // Only doses that every response was tested at, and never the no-polymer jars' zero alone.
+  const doses = chain.jars.flatMap((jar) =>
+    jar.jar.leftOut === null && (jar.doseA.value ?? 0) > 0 ? [jar.doseA.value!] : [],
+  );
+  if (doses.length === 0) return null;
+  const tested = { low: Math.min(...doses), high: Math.max(...doses) };
+  const within = curves.map((curve) => ({ ...curve, tested }));
+
+  const bars: LimitBar[] = [];
+  const unjudged: ChoiceChain["unjudged"] = [];
+  for (const limit of limitsOf(targets, chain.series.turbidityUnit, number)) {
+    const curve = within.find((one) => one.response === limit.response);
+    if (!curve) {
+      unjudged.push({
+        words: limit.words,
+        why: "this response has no fitted curve, so the limit cannot be judged",
+      });
+      continue;
+    }
+    bars.push({ limit, ...limitSpans(curve, limit) });
+  }
+  const holdings: LimitHolding[] = bars.map(({ limit, bound }) => ({ limit, spans: bound }));
+  const product = chain.stockA?.product ?? null;
+  const cake = within.find((curve) => curve.response === "cake_ts_pct");
+  const ownCapture = within.find((curve) => curve.response === "capture_pct");
+  const assumed = targets?.assumedCapturePct ?? null;
+  const cost: CostInput = {
+    pricePerKgNeat: product?.pricePerKgNeat ?? null,
+    activePct: product?.activePct ?? null,
+    disposalPerWetT: targets?.disposalPerWetT ?? null,
+    returnPerT: targets?.returnPerT ?? null,
+    cakePct: cake ? cake.mean : null,
+    capturePct: ownCapture ? ownCapture.mean : assumed === null ? null : () => assumed,
+  };
+  const window = workingWindow(holdings, tested, number);
+  const located: Located[] = workings.flatMap(({ analysis }) => {
+    const { verdict, name } = analysis;
+    if (verdict.kind === "none" || typeof verdict.dose !== "number") return [];
+    const words = `${verdict.kind === "knee" ? "knee" : "best"} of ${responseWords[name]?.label ?? name}`;
+    return [
+      {
+        response: name,
+        words,
+        kind: verdict.kind,
+        dose: verdict.dose,
+        low: typeof verdict.low === "number" ? verdict.low : null,
+        high: typeof verdict.high === "number" ? verdict.high : null,
+      },
+    ];
+  });
+  return {
+    tested,
+    curves: within,
+    bars,
+    unjudged,
+    window,
+    rules: allRules({
+      tested,
+      curves: within,
+      holdings,
+      window,
+      guardPct: targets?.guardPct ?? 10,
+      cost,
+      located,
+      wishes: (targets?.wishes ?? []).map(({ response, worst, best, weight }) => ({
+        response,
+        wish: { worst, best, weight },
+      })),
+    }),
+    cost,
+    costNote: ownCapture ? "" : "Over-dose not priced: capture was not read, so a constant stands in for it.",
+  };
+}

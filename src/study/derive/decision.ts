@@ -1,0 +1,106 @@
+import type { RecordOf, StudyState } from "../schema/records.ts";
+import type { StateTone } from "./tone.ts";
+
+/** Named with every snapshot, so that a later reader knows which rules made the numbers. */
+export const methodVersion = "1";
+
+type Decision = RecordOf<"decision">;
+type SnapshotValue = Decision["snapshot"][number];
+
+/** Fields that carry no result: names, notes and moments do not move a dose. */
+const quiet = new Set([
+  "id",
+  "label",
+  "note",
+  "place",
+  "lot",
+  "takenAt",
+  "mixStartedAt",
+  "startedAt",
+  "mixedAt",
+  "order",
+  "sheetDate",
+  "activeBasisNote",
+  "waterType",
+  "containerKg",
+]);
+
+function valuesOf(what: string, record: Record<string, unknown>): SnapshotValue[] {
+  return Object.entries(record).flatMap(([field, value]): SnapshotValue[] => {
+    if (quiet.has(field) || value === null || /Id$/.test(field)) return [];
+    const name = `${what} ${field}`;
+    if (typeof value === "number" || typeof value === "string")
+      return value === "" ? [] : [{ name, unit: "", value }];
+    if (typeof value === "boolean") return [{ name, unit: "", value: value ? "yes" : "no" }];
+    return [{ name, unit: "", value: JSON.stringify(value).slice(0, 400) }];
+  });
+}
+
+/** Every input upstream of a series' dose: sample, dishes, products, stocks, the series, its jars and readings, targets. */
+export function upstreamOf(state: StudyState, seriesId: string): SnapshotValue[] {
+  const series = state.series[seriesId];
+  if (!series) return [];
+  const sample = state.sample[series.sampleId];
+  const stocks = [series.stockAId, series.stockBId].flatMap((id) =>
+    id && state.stock[id] ? [state.stock[id]] : [],
+  );
+  const jars = Object.values(state.jar)
+    .filter((jar) => jar.seriesId === seriesId)
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+  const jarIds = new Map(jars.map((jar) => [jar.id, jar.label]));
+  const dishes = Object.values(state.dish).filter((dish) => dish.sampleId === series.sampleId);
+  const readings = Object.values(state.reading)
+    .filter((reading) => jarIds.has(reading.jarId))
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+  const targets = Object.values(state.targets).filter((one) => one.seriesId === seriesId);
+  return [
+    ...(sample ? valuesOf(`sample ${sample.label}`, sample) : []),
+    ...dishes.flatMap((dish) => valuesOf(`dish ${dish.label}`, dish)),
+    ...stocks.flatMap((stock) => [
+      ...valuesOf(`stock ${stock.label}`, stock),
+      ...valuesOf(
+        `product ${state.product[stock.productId]?.label ?? ""}`,
+        state.product[stock.productId] ?? {},
+      ),
+    ]),
+    ...valuesOf(`series ${series.label}`, series),
+    ...jars.flatMap((jar) => valuesOf(`jar ${jar.label}`, jar)),
+    ...readings.flatMap((reading, index) =>
+      valuesOf(`jar ${jarIds.get(reading.jarId) ?? ""} reading ${index + 1}`, reading),
+    ),
+    ...targets.flatMap((one) => valuesOf("targets", one)),
+  ];
+}
+
+export interface DecisionChain {
+  decision: Decision;
+  /** the first input that moved since, in words; null while nothing has */
+  moved: string | null;
+  word: "approved" | "out of date";
+  tone: StateTone;
+}
+
+/** The series' latest decision that was not withdrawn, and whether anything upstream has moved since. */
+export function decisionChain(state: StudyState, seriesId: string): DecisionChain | null {
+  const decision = Object.values(state.decision)
+    .filter((one) => one.seriesId === seriesId && one.withdrawn === null)
+    .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : a.id < b.id ? 1 : -1))[0];
+  if (!decision) return null;
+  const moved = firstMoved(decision.snapshot, upstreamOf(state, seriesId));
+  return { decision, moved, word: moved ? "out of date" : "approved", tone: moved ? "warn" : "good" };
+}
+
+function firstMoved(before: SnapshotValue[], after: SnapshotValue[]): string | null {
+  const count = (list: SnapshotValue[]) => {
+    const byName = new Map<string, SnapshotValue["value"]>();
+    for (const { name, value } of list) byName.set(name, value);
+    return byName;
+  };
+  const [old, now] = [count(before), count(after)];
+  const words = (value: SnapshotValue["value"] | undefined) =>
+    value === undefined || value === null ? "nothing" : String(value).slice(0, 60);
+  for (const [name, value] of now)
+    if (old.get(name) !== value) return `${name} was ${words(old.get(name))} and is now ${words(value)}`;
+  for (const [name, value] of old) if (!now.has(name)) return `${name} was ${words(value)} and is gone`;
+  return null;
+}

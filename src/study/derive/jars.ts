@@ -1,0 +1,322 @@
+import { capturePct } from "../../bench/capture.ts";
+import { doseFromSyringe, type JarBasis } from "../../bench/dose.ts";
+import {
+  combineUncertainty,
+  rectangular,
+  type DoseUncertainty,
+  type UncertaintyPart,
+} from "../../bench/dose-uncertainty.ts";
+import { undilutedTurbidity } from "../../bench/measurements.ts";
+import { asSuppliedDose } from "../../product/make-down.ts";
+import { suspendedSolidsMgPerL, totalSolidsPct } from "../../sample/solids.ts";
+import type { ResponseName } from "../../curve/analyse-types.ts";
+import type { RecordOf, StudyState } from "../schema/records.ts";
+import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { sampleChain, type SampleChain } from "./sample.ts";
+import { stockChain, type StockChain } from "./stock.ts";
+
+export type Reading = RecordOf<"reading">;
+
+/** One response of a jar as read: every reading that counts, on the natural scale. */
+export interface ResponseReading {
+  readingId: string;
+  value: number;
+  censored: "above" | "below" | null;
+}
+
+export interface JarChain {
+  jar: RecordOf<"jar">;
+  doseA: Figure;
+  doseB: Figure;
+  suppliedA: Figure;
+  suppliedB: Figure;
+  /** polymer solution and blank water added, mL; null where a syringe volume is missing */
+  addedMl: number | null;
+  /** readings of the jar by kind, in the order they were taken; left-out ones last */
+  readings: Reading[];
+  responses: Partial<Record<ResponseName, ResponseReading[]>>;
+  capture: Figure;
+  warnings: string[];
+}
+
+export interface SeriesChain {
+  series: RecordOf<"series">;
+  sample: SampleChain;
+  stockA: StockChain | null;
+  stockB: StockChain | null;
+  jars: JarChain[];
+  uncertaintyA: DoseUncertainty | null;
+}
+
+const doseSource = "mass basis, 1000 Vp rho w / (Vs rho_s TS): trade formulas, section 1";
+
+/** The response a reading feeds, with its value on the natural scale, or null where it feeds none. */
+export function responseOf(
+  reading: Reading,
+): { name: ResponseName; value: number; censored: "above" | "below" | null } | null {
+  const { result } = reading;
+  switch (result.kind) {
+    case "turbidity":
+      return {
+        name: "turbidity_ntu",
+        value: undilutedTurbidity(result.value, result.dilution),
+        censored: result.censored,
+      };
+    case "filtrate-tss":
+      return { name: "filtrate_tss_mg_per_l", value: result.mgPerL, censored: result.censored };
+    case "filtrate-tss-dish": {
+      const solids = suspendedSolidsMgPerL(result.tareG, result.dryG, result.volumeMl);
+      return solids.ok ? { name: "filtrate_tss_mg_per_l", value: solids.value, censored: null } : null;
+    }
+    case "cst":
+      return { name: "cst_s", value: result.seconds, censored: null };
+    case "cake-ts":
+      return { name: "cake_ts_pct", value: result.pct, censored: null };
+    case "cake-dish": {
+      const solids = totalSolidsPct({ ...result, ashG: null });
+      return solids.ok ? { name: "cake_ts_pct", value: solids.value, censored: null } : null;
+    }
+    case "drained":
+      return { name: "drained_ml", value: result.ml, censored: null };
+    default:
+      return null;
+  }
+}
+
+function doseFigure(
+  syringeMl: number | null,
+  stock: StockChain | null,
+  letter: string,
+  series: RecordOf<"series">,
+  jar: RecordOf<"jar">,
+  sample: SampleChain,
+): Figure {
+  const volume = jar.sampleVolumeMl ?? series.sampleVolumeMl;
+  const made: Made = {
+    formula: "1000 x syringe x solution density x strength / (sample volume x density x TS)",
+    inputs: [
+      { name: `syringe ${letter}`, value: syringeMl, unit: "mL" },
+      { name: "strength, active", value: stock?.active.value ?? null, unit: "%" },
+      { name: "solution density", value: stock?.stock.solutionDensityKgPerL ?? null, unit: "kg/L" },
+      { name: "sample volume", value: volume, unit: "mL" },
+      { name: "sludge density", value: sample.density.value, unit: "kg/L" },
+      {
+        name: sample.stage === "provisional" ? "total solids, provisional" : "total solids",
+        value: sample.totalSolids.value,
+        unit: "%",
+      },
+    ],
+    source: doseSource,
+  };
+  const lack = (words: string) => missingFigure("doseKgPerT", words, made);
+  if (syringeMl === null) return lack(`enter the volume of solution ${letter}`);
+  if (syringeMl === 0) return figure("doseKgPerT", 0, made);
+  if (!stock) return lack(`pick the stock solution for polymer ${letter}`);
+  if (stock.active.value === null) return lack(`strength of ${stock.stock.label}: ${stock.active.missing}`);
+  if (stock.stock.solutionDensityKgPerL === null) return lack(`enter the density of ${stock.stock.label}`);
+  if (volume === null) return lack("enter the sample volume");
+  if (sample.totalSolids.value === null) return lack(`total solids: ${sample.totalSolids.missing}`);
+  if (sample.density.value === null) return lack(`density: ${sample.density.missing}`);
+  const basis: JarBasis = {
+    sampleVolumeMl: volume,
+    sampleDensityKgPerL: sample.density.value,
+    totalSolidsPct: sample.totalSolids.value,
+    solutionActivePct: stock.active.value,
+    solutionDensityKgPerL: stock.stock.solutionDensityKgPerL,
+  };
+  const dose = doseFromSyringe(syringeMl, basis);
+  return dose.ok ? figure("doseKgPerT", dose.value, made) : lack(dose.message);
+}
+
+function suppliedFigure(dose: Figure, stock: StockChain | null): Figure {
+  const activePct = stock?.product.activePct ?? null;
+  const made: Made = {
+    formula: "active dose / active share",
+    inputs: [
+      { name: "active dose", value: dose.value, unit: "kg/t" },
+      { name: "active share", value: activePct, unit: "%" },
+    ],
+    source: "trade formulas, section 1",
+  };
+  if (dose.value === null) return missingFigure("asSuppliedKgPerT", dose.missing ?? "", made);
+  if (dose.value === 0) return figure("asSuppliedKgPerT", 0, made);
+  if (activePct === null) return missingFigure("asSuppliedKgPerT", "enter the active share", made);
+  return figure("asSuppliedKgPerT", asSuppliedDose(dose.value, activePct), made);
+}
+
+function meanOf(values: ResponseReading[] | undefined): number | null {
+  const read = (values ?? []).filter((value) => value.censored === null);
+  if (read.length === 0 || read.length !== values?.length) return null;
+  return read.reduce((sum, { value }) => sum + value, 0) / read.length;
+}
+
+function captureFigure(
+  jar: Omit<JarChain, "capture" | "warnings">,
+  series: RecordOf<"series">,
+  sample: SampleChain,
+  feed: RecordOf<"sample">,
+): Figure {
+  const tss = meanOf(jar.responses.filtrate_tss_mg_per_l);
+  const cake = meanOf(jar.responses.cake_ts_pct);
+  const volume = jar.jar.sampleVolumeMl ?? series.sampleVolumeMl;
+  const density = sample.density.value;
+  const dilution =
+    jar.addedMl === null || volume === null || density === null ? null : jar.addedMl / (volume * density);
+  const made: Made = {
+    formula:
+      "C (F - (1 + d) E) / (F (C - E)), solids of feed F, cake C, filtrate E, added liquid d over feed",
+    inputs: [
+      { name: "feed TSS", value: feed.suspendedSolidsPct, unit: "%" },
+      { name: "filtrate TSS", value: tss, unit: "mg/L" },
+      { name: "cake TS", value: cake, unit: "%" },
+      { name: "added liquid over feed", value: dilution, unit: "" },
+    ],
+    source: "three-stream balance with added water: trade formulas, section 3.4",
+  };
+  const lack = (words: string) => missingFigure("percent", words, made);
+  if (tss === null) return lack("needs a filtrate TSS reading");
+  if (cake === null) return lack("needs a cake TS reading");
+  if (feed.suspendedSolidsPct === null)
+    return lack("mixed basis: enter the feed's suspended solids, TS includes what is dissolved");
+  if (dilution === null) return lack("needs the volumes added to this jar");
+  const capture = capturePct({
+    feedPct: feed.suspendedSolidsPct,
+    cakePct: cake,
+    filtratePct: tss / 10_000,
+    dilution,
+  });
+  return capture.ok ? figure("percent", capture.value, made) : lack(capture.message);
+}
+
+/** A whole series from its sample and stocks to every jar's dose and results. The series must exist. */
+export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
+  const series = state.series[seriesId]!;
+  const sample = sampleChain(state, series.sampleId);
+  const feed = state.sample[series.sampleId]!;
+  const stockA = series.stockAId ? stockChain(state, series.stockAId) : null;
+  const stockB = series.stockBId ? stockChain(state, series.stockBId) : null;
+  const readingsByJar = new Map<string, Reading[]>();
+  for (const reading of Object.values(state.reading)) {
+    const list = readingsByJar.get(reading.jarId);
+    if (list) list.push(reading);
+    else readingsByJar.set(reading.jarId, [reading]);
+  }
+  const jars = Object.values(state.jar)
+    .filter((jar) => jar.seriesId === seriesId)
+    .sort((a, b) => a.label.localeCompare(b.label, "en", { numeric: true }))
+    .map((jar): JarChain => {
+      const dose = (
+        syringe: number | null,
+        planned: number | null,
+        stock: StockChain | null,
+        letter: string,
+      ) =>
+        doseFigure(
+          jar.role === "no-polymer" && syringe === null
+            ? 0
+            : (syringe ?? (stock === null && planned === null ? 0 : null)),
+          stock,
+          letter,
+          series,
+          jar,
+          sample,
+        );
+      const doseA = dose(jar.syringeAMl, jar.plannedDoseAKgPerT, stockA, "A");
+      const doseB = dose(jar.syringeBMl, jar.plannedDoseBKgPerT, stockB, "B");
+      const readings = (readingsByJar.get(jar.id) ?? []).sort((a, b) => (a.id < b.id ? -1 : 1));
+      const responses: JarChain["responses"] = {};
+      for (const reading of readings) {
+        if (reading.leftOut !== null) continue;
+        // Only the volume at the series' own drain time is comparable between jars; the others draw the drainage curve.
+        if (
+          reading.result.kind === "drained" &&
+          series.protocol.drainS !== null &&
+          reading.result.atS !== series.protocol.drainS
+        )
+          continue;
+        const response = responseOf(reading);
+        if (!response) continue;
+        const entry = { readingId: reading.id, value: response.value, censored: response.censored };
+        responses[response.name] = [...(responses[response.name] ?? []), entry];
+      }
+      const added =
+        doseA.value === null || doseB.value === null
+          ? null
+          : (jar.syringeAMl ?? 0) + (jar.syringeBMl ?? 0) + (jar.blankWaterMl ?? 0);
+      const partial = {
+        jar,
+        doseA,
+        doseB,
+        suppliedA: suppliedFigure(doseA, stockA),
+        suppliedB: suppliedFigure(doseB, stockB),
+        addedMl: added,
+        readings,
+        responses,
+      };
+      return {
+        ...partial,
+        capture: captureFigure(partial, series, sample, feed),
+        warnings: jarWarnings(partial, series),
+      };
+    });
+  return { series, sample, stockA, stockB, jars, uncertaintyA: uncertaintyOf(series, sample, stockA, jars) };
+}
+
+const plannedTolerance = 0.05;
+
+function jarWarnings(jar: Omit<JarChain, "capture" | "warnings">, series: RecordOf<"series">): string[] {
+  const warnings: string[] = [];
+  for (const [letter, dose, planned, syringe] of [
+    ["A", jar.doseA.value, jar.jar.plannedDoseAKgPerT, jar.jar.syringeAMl],
+    ["B", jar.doseB.value, jar.jar.plannedDoseBKgPerT, jar.jar.syringeBMl],
+  ] as const) {
+    if (dose !== null && planned !== null && planned > 0 && Math.abs(dose / planned - 1) > plannedTolerance)
+      warnings.push(
+        `Polymer ${letter} is ${((dose / planned - 1) * 100).toFixed(0)} % off its planned dose.`,
+      );
+    if (
+      syringe !== null &&
+      syringe > 0 &&
+      series.syringeLimitMl !== null &&
+      rectangular(series.syringeLimitMl, syringe) > 0.03
+    )
+      warnings.push(
+        `${syringe} mL of solution ${letter} is too little for this syringe: use a weaker stock or a smaller syringe.`,
+      );
+    if (syringe !== null && series.syringeCapacityMl !== null && syringe > series.syringeCapacityMl)
+      warnings.push(
+        `${syringe} mL of solution ${letter} needs more than one fill of the ${series.syringeCapacityMl} mL syringe.`,
+      );
+  }
+  return warnings;
+}
+
+/** The dose's uncertainty at the middle of the series, split into what all jars share and what each has of its own. */
+function uncertaintyOf(
+  series: RecordOf<"series">,
+  sample: SampleChain,
+  stock: StockChain | null,
+  jars: JarChain[],
+): DoseUncertainty | null {
+  if (!stock) return null;
+  const volumes = jars
+    .map(({ jar }) => jar.syringeAMl ?? 0)
+    .filter((volume) => volume > 0)
+    .sort((a, b) => a - b);
+  const middle = volumes[Math.floor(volumes.length / 2)];
+  const parts: UncertaintyPart[] = [];
+  const add = (name: UncertaintyPart["name"], relative: number | null, shared: boolean) => {
+    if (relative !== null && relative > 0) parts.push({ name, relative, shared });
+  };
+  add("neat-mass", stock.parts.neatMass, true);
+  add("active-share", stock.parts.activeShare, true);
+  add("total-mass", stock.parts.totalMass, true);
+  if (sample.totalSolidsStandard !== null && sample.totalSolids.value !== null)
+    add("total-solids", sample.totalSolidsStandard / sample.totalSolids.value, true);
+  if (middle !== undefined && series.syringeLimitMl !== null)
+    add("syringe", rectangular(series.syringeLimitMl, middle), false);
+  if (series.sampleVolumeLimitMl !== null && series.sampleVolumeMl !== null && series.sampleVolumeLimitMl > 0)
+    add("sample-volume", rectangular(series.sampleVolumeLimitMl, series.sampleVolumeMl), false);
+  if (parts.length === 0) return null;
+  return combineUncertainty(parts, ["active-share", "total-solids", "density"]);
+}

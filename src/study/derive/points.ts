@@ -1,0 +1,35 @@
+import type { AnalyseRow, ResponseName } from "../../curve/analyse-types.ts";
+import type { SeriesChain } from "./jars.ts";
+
+/**
+ * A series as rows for the analysis: one row a reading round of a jar, so that a jar read again is averaged there and
+ * never counted twice. Jars that are left out, or whose dose is not known yet, stay away.
+ */
+export function analyseRows(chain: SeriesChain): { rows: AnalyseRow[]; labels: Map<number, string> } {
+  const rows: AnalyseRow[] = [];
+  const labels = new Map<number, string>();
+  for (const jar of chain.jars) {
+    if (jar.jar.leftOut !== null || jar.doseA.value === null || jar.doseB.value === null) continue;
+    const names = Object.keys(jar.responses) as ResponseName[];
+    const rounds = Math.max(0, ...names.map((name) => jar.responses[name]?.length ?? 0));
+    for (let round = 0; round < rounds; round++) {
+      const readings: AnalyseRow["readings"] = {};
+      for (const name of names) {
+        const reading = jar.responses[name]?.[round];
+        if (reading) readings[name] = { value: reading.value, censored: reading.censored };
+      }
+      const row = rows.length + 1;
+      labels.set(row, jar.jar.label);
+      rows.push({
+        row,
+        jar: jar.jar.id,
+        doseA: jar.doseA.value,
+        doseB: jar.doseB.value,
+        block: jar.jar.block || null,
+        order: jar.jar.order,
+        readings,
+      });
+    }
+  }
+  return { rows, labels };
+}
