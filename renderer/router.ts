@@ -17,6 +17,8 @@ export const router = createRouter({
 });
 
 router.beforeEach((to) => {
-  if (to.name !== "start" && !useStudy().isOpen) return { name: "start" };
+  const { isOpen } = useStudy();
+  if (to.name !== "start" && !isOpen) return { name: "start" };
+  if (to.name === "start" && isOpen) return { name: "sample" };
   return true;
 });

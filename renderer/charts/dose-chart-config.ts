@@ -141,6 +141,7 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
       data: kept.map((point) => ({ x: point.dose, y: point.value })),
       pointStyle: kept.map((point) => (point.censored ? "triangle" : shape)),
       pointRotation: kept.map((point) => (point.censored === "below" ? 180 : 0)),
+      clip: 8,
       pointRadius: 5,
       pointHoverRadius: 7,
       backgroundColor: color,
@@ -157,6 +158,21 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
       borderWidth: 1.6,
     },
   ];
+}
+
+/** The value axis: everything that is drawn, with some air, so that no point sits on the frame. */
+function valueRange(data: DoseChartData): { min?: number; max?: number } {
+  const values = [
+    ...data.points.map((point) => point.value),
+    ...data.curve.map((at) => at.mean),
+    ...(data.limit ? [data.limit.value] : []),
+  ].filter(Number.isFinite);
+  if (values.length === 0) return {};
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  if (data.logValue && low > 0) return { min: low / 1.35, max: high * 1.35 };
+  const air = (high - low || Math.abs(high) || 1) * 0.1;
+  return { min: low >= 0 ? Math.max(0, low - air) : low - air, max: high + air };
 }
 
 export interface ChartWords {
@@ -182,7 +198,7 @@ export function doseChartConfig(
       animation: false,
       responsive: true,
       maintainAspectRatio: false,
-      layout: { padding: { top: 8, right: 8 } },
+      layout: { autoPadding: false, padding: { top: 8, right: 14, bottom: 4 } },
       scales: {
         x: {
           ...axis,
@@ -190,13 +206,14 @@ export function doseChartConfig(
           min: data.doseRange.low,
           max: data.doseRange.high,
           title: { display: showDoseAxis, text: data.doseLabel, color: ink.soft, font },
-          ticks: { ...ticks, maxTicksLimit: 11, display: showDoseAxis },
+          ticks: { ...ticks, maxTicksLimit: 11, includeBounds: false, display: showDoseAxis },
         },
         y: {
           ...axis,
           type: data.logValue ? "logarithmic" : "linear",
+          ...valueRange(data),
           title: { display: true, text: data.valueLabel, color: ink.soft, font },
-          ticks: { ...ticks, maxTicksLimit: 7 },
+          ticks: { ...ticks, maxTicksLimit: 7, includeBounds: false },
           // One width for every chart in the stack, so that a dose stands on the same vertical in all of them.
           afterFit: (scale) => {
             scale.width = 76;

@@ -35,11 +35,12 @@ export const useFormat = defineStore("format", () => {
   const withUnit = (value: number, kind: QuantityKind, digits = 4) =>
     `${shown(value, kind, digits)} ${unit(kind)}`.trim();
 
-  function figure(fig: Figure): { value: string; spread: string; unit: string } {
+  function figure(fig: Figure, digits = 4): { value: string; spread: string; unit: string } {
     const text = unit(fig.quantity);
     if (fig.value === null) return { value: "", spread: "", unit: text };
     const value = toShown(fig.value, fig.quantity, system.value);
-    if (fig.spread === null || !(fig.spread > 0)) return { value: plain(value), spread: "", unit: text };
+    if (fig.spread === null || !(fig.spread > 0))
+      return { value: plain(value, digits), spread: "", unit: text };
     const spread = spreadToShown(fig.spread, fig.quantity, system.value);
     const decimals = decimalsFor(spread);
     return {

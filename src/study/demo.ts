@@ -1,5 +1,6 @@
-import type { Command, SimpleCommand } from "./commands.ts";
-import type { Kind, NewRecordOf } from "./schema/records.ts";
+import { applyCommand, type Command, type SimpleCommand } from "./commands.ts";
+import { methodVersion, upstreamOf } from "./derive/decision.ts";
+import { emptyState, type Kind, type NewRecordOf } from "./schema/records.ts";
 import { dishRows, neatDraws, oneRows, twoRows } from "./demo-rows.ts";
 
 function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
@@ -15,6 +16,31 @@ function together(label: string, commands: SimpleCommand[]): Command {
  * `at` is the moment of creation (ISO); the trial day is laid just before it, so that clocks and ages read plausibly.
  */
 export function demoCommands(at: string): Command[] {
+  const commands = recordCommands(at);
+  let state = emptyState();
+  for (const command of commands) {
+    const applied = applyCommand(state, command);
+    if (applied.ok) state = applied.value.state;
+  }
+  return [
+    ...commands,
+    add("decision", {
+      id: "decision-1",
+      seriesId: "series-1",
+      doseAKgPerT: 5.2,
+      lowKgPerT: 4.9,
+      highKgPerT: 5.5,
+      rule: "own",
+      reason: "Well inside the working window on both sides, and below what the plant runs today.",
+      byName: "Jon R.",
+      at: new Date(Date.parse(at) - 20 * 60_000).toISOString(),
+      methodVersion,
+      snapshot: upstreamOf(state, "series-1"),
+    }),
+  ];
+}
+
+function recordCommands(at: string): Command[] {
   const minutesBefore = (minutes: number) => new Date(Date.parse(at) - minutes * 60_000).toISOString();
   return [
     add("study", {
