@@ -10,6 +10,17 @@ export interface LinearSolution {
   sigma: number;
 }
 
+const rounding = 1e-10;
+
+/**
+ * n ln(rss / n), with what is only rounding of the responses counted as one and the same: otherwise two models that
+ * both fit exactly would be told apart by noise of the arithmetic.
+ */
+export function leastSquaresDeviance(rss: number, y: number[]): number {
+  const floor = Math.max(...y.map((value) => Math.abs(value)), 1e-290) * rounding;
+  return y.length * Math.log(Math.max(rss / y.length, floor * floor));
+}
+
 /**
  * Solves a model that is linear in these columns (block columns are added) by least squares, or by maximum
  * likelihood where readings are censored. `offset` is subtracted from y first (fixed linear parameters).
@@ -40,7 +51,7 @@ export function solveColumns(
   if (!solved.x) return null;
   return {
     coefficients: Array.from(solved.x),
-    deviance: n * Math.log(Math.max(solved.rss, 1e-300) / n),
+    deviance: leastSquaresDeviance(solved.rss, problem.y),
     sigma: Math.sqrt(solved.rss / n),
   };
 }

@@ -1,3 +1,4 @@
+import { leastSquaresDeviance } from "./deviance.ts";
 import { solveLeastSquares } from "./least-squares.ts";
 import type { CurveModel } from "./models/model.ts";
 import type { Problem } from "./problem.ts";
@@ -75,7 +76,7 @@ export function finish(
     rss,
     df,
     residualSd: Math.sqrt(variance),
-    deviance: n * Math.log(Math.max(rss, 1e-300) / n),
+    deviance: leastSquaresDeviance(rss, problem.y),
   };
 }
 

@@ -16,8 +16,12 @@ export function optimumIntervals(
 ): DoseInterval[] {
   const t = tQuantile(0.5 + level / 2, estimate.df);
   const all: DoseInterval[] = [];
-  // A perfect fit leaves no scatter to measure an interval by.
-  if (!(estimate.residualSd > 0)) return all;
+  // A perfect fit leaves nothing but rounding to measure an interval by: it is the estimate itself.
+  if (perfect(problem, estimate)) {
+    const methods: DoseInterval["method"][] =
+      model.degree === 2 && fixed.size === 0 ? ["profile", "fieller", "delta"] : ["profile", "delta"];
+    return methods.map((method) => ({ method, kind: "interval", low: dose, high: dose }));
+  }
   if (canProfile(model, fixed)) {
     const set = profileSet(model, problem, fixed, estimate, dose, t);
     all.push({
@@ -34,6 +38,11 @@ export function optimumIntervals(
   const delta = deltaInterval(model, problem, estimate, t);
   if (delta) all.push(delta);
   return all;
+}
+
+function perfect(problem: Problem, estimate: Estimate): boolean {
+  const size = Math.max(...problem.y.map(Math.abs));
+  return !(estimate.residualSd > 1e-10 * size);
 }
 
 function finite(value: number | null): number | null {

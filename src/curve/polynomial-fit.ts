@@ -1,3 +1,4 @@
+import { leastSquaresDeviance } from "./deviance.ts";
 import type { Estimate } from "./estimate-result.ts";
 import { solveLeastSquares } from "./least-squares.ts";
 import type { CurveModel } from "./models/model.ts";
@@ -38,7 +39,6 @@ export function fitMappedPolynomial(model: CurveModel, problem: Problem): Estima
   const covariance = half1.map((row) =>
     full.map((other) => variance * row.reduce((sum, value, k) => sum + value * other[k]!, 0)),
   );
-  const n = problem.x.length;
   return {
     status: "converged",
     iterations: 1,
@@ -51,7 +51,7 @@ export function fitMappedPolynomial(model: CurveModel, problem: Problem): Estima
     rss: solved.rss,
     df: solved.df,
     residualSd: Math.sqrt(variance),
-    deviance: n * Math.log(Math.max(solved.rss, 1e-300) / n),
+    deviance: leastSquaresDeviance(solved.rss, problem.y),
   };
 }
 

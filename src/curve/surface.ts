@@ -1,3 +1,4 @@
+import { leastSquaresDeviance } from "./deviance.ts";
 import { aiccFrom } from "./aicc.ts";
 import {
   convexHull,
@@ -238,7 +239,7 @@ function solve(design: number[][], y: number[], points: SurfacePoint[]): Solved 
     residuals: solved.residuals,
     leverage: solved.leverage,
     residualSd: Math.sqrt(variance),
-    deviance: n * Math.log(Math.max(solved.rss, 1e-300) / n),
+    deviance: leastSquaresDeviance(solved.rss, y),
   };
 }
 

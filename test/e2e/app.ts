@@ -38,7 +38,6 @@ export function runVerb(args: string[]): Promise<{ code: number | null; out: str
 
 /** A test with hosts of its own and a page whose errors fail it. */
 export const test = base.extend<{ app: App; watched: Page }>({
-  // eslint-disable-next-line no-empty-pattern -- the fixture takes nothing, and the library wants a pattern here
   app: async ({}, use) => {
     const folder = mkdtempSync(join(tmpdir(), "flocwright-e2e-"));
     const running: ChildProcess[] = [];
