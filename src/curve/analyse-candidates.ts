@@ -9,6 +9,8 @@ import type { DosePoint } from "./types.ts";
 export const tieWithin = 2;
 const significance = 0.05;
 const shoulderSpreads = 1.75;
+/** up to here AICc's small-sample charge outweighs what a third parameter can show */
+const smallSeries = 9;
 
 /** Whether a response is better when lower or higher. */
 export function wantedKind(name: string): "minimum" | "maximum" {
@@ -57,6 +59,8 @@ export interface Ranking {
   passing: Fit[];
   suggested: Fit | null;
   tied: Fit[];
+  /** more flexible valleys that beat the suggested one outright by the F test, though AICc charges them too much to rank */
+  rivals: Fit[];
   /** the lowest AICc of all failed lack of fit */
   lackOfFit: boolean;
   masked: boolean;
@@ -121,13 +125,13 @@ export function rankCandidates(
   let suggested = passing[0] ?? null;
   const isFlat = (fit: Fit | null) => fit !== null && fit.model.parameterNames.length < 3;
   if (suggested && isFlat(suggested)) {
-    const significant = passing.filter((fit) => curved(fit) && (fit.report.fModel?.p ?? 1) < significance);
     const base = suggested;
-    const better = significant.find(
-      (fit) => base.model.name === "constant" || partialTest(base, fit) < significance,
-    );
-    if (better && points.length <= 9) suggested = better;
-    else if (better && base.model.name === "constant") suggested = better;
+    const first = passing.find(curved);
+    const speaks =
+      first &&
+      (first.report.fModel?.p ?? 1) < significance &&
+      (base.model.name === "constant" || partialTest(base, first) < significance);
+    if (speaks && (base.model.name === "constant" || points.length <= smallSeries)) suggested = first;
   }
   const tied = suggested
     ? passing.filter(
@@ -139,12 +143,23 @@ export function rankCandidates(
     suggested,
     tied,
     lackOfFit,
+    rivals: suggested ? rivalsOf(suggested, converged, wanted) : [],
     masked,
     curvedRanked: converged.some(
       (fit) => curved(fit) && fit.report.aicc !== null && mayRank(fit.model, points, distinct),
     ),
     anyConverged: converged.some(curved),
   };
+}
+
+function rivalsOf(suggested: Fit, converged: Fit[], wanted: "minimum" | "maximum"): Fit[] {
+  if (suggested.model.parameterNames.length !== 3) return [];
+  return converged.filter(
+    (fit) =>
+      (fit.model.name === "cubic" || fit.model.name === "cubic-log") &&
+      countsAsValley(fit, wanted) &&
+      partialTest(suggested, fit) < significance,
+  );
 }
 
 /** The chance of such a drop in residuals from the flatter to the more curved model, were the flatter one true. */

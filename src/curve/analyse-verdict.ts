@@ -18,6 +18,8 @@ export interface VerdictInput {
   ranking: Ranking;
   fit: Fit | null;
   tied: Fit[];
+  /** see Ranking.rivals, with their intervals */
+  rivals: Fit[];
   options: WordOptions;
 }
 
@@ -101,7 +103,7 @@ function curvedVerdict(
   warnings: Warning[],
   range: { low: number; high: number },
 ): Verdict {
-  const { spec, tied, options } = input;
+  const { spec, tied, rivals, options } = input;
   const { number, jar } = options;
   const none = (reason: Reason, sentence: string) => emptyVerdict(reason, sentence, warnings);
   const optimum = fit.report.optimum;
@@ -149,13 +151,15 @@ function curvedVerdict(
   let low: number | null = own.low;
   let high: number | null = own.high;
   let disjoint = false;
-  for (const other of tied) {
+  for (const other of [...tied, ...rivals]) {
     const interval = profileOf(other);
     const found = other.report.optimum;
     if (!interval || !found || (found.kind !== "knee" && found.kind !== spec.wanted)) continue;
     if (interval.kind === "complement" || interval.kind === "all") continue;
-    if (interval.kind === "interval" && (interval.low! > own.high || interval.high! < own.low))
-      disjoint = true;
+    // A plateau's corner and a 95 % knee are two measures of one thing: they widen the range, they do not contradict.
+    const sameMeasure = !isKnee || found.kind !== "knee" || found.gainPct === optimum.gainPct;
+    const apart = interval.kind === "interval" && (interval.low! > own.high || interval.high! < own.low);
+    if (sameMeasure && apart) disjoint = true;
     low = low === null || interval.low === null ? null : Math.min(low, interval.low);
     high = high === null || interval.high === null ? null : Math.max(high, interval.high);
   }

@@ -110,6 +110,7 @@ function analyseCurve(
     const out = full(fit, points);
     return speaks(out, zeros > 0 && fit.model.definedAtZero ? full(fit, all) : null);
   });
+  const rivals = ranking.rivals.map((fit) => full(fit, points));
   const speaking = chosenOut ? speaks(chosenOut, chosenIn) : null;
 
   const withZero = (fit: Fit, zeroDose: "in" | "out"): ReportedFit =>
@@ -122,7 +123,7 @@ function analyseCurve(
   const verdict =
     points.length === 0
       ? emptyVerdict("too-few-doses", "Only no-polymer jars were read: add jars with polymer.", [])
-      : verdictOf({ spec, points, zeros, distinct, ranking, fit: speaking, tied, options });
+      : verdictOf({ spec, points, zeros, distinct, ranking, fit: speaking, tied, rivals, options });
   const shown = speaking ?? bestOf(candidates);
   return {
     analysis: {

@@ -14,14 +14,44 @@ interface Truth {
 }
 
 const truths: Truth[] = [
-  { name: "even valley", response: "turbidity_ntu", value: (d) => Math.exp(3.8 + 0.18 * (d - 5.5) ** 2), best: 5.5 },
-  { name: "valley in ln dose", response: "turbidity_ntu", value: (d) => Math.exp(3.8 + 3 * Math.log(d / 4.5) ** 2), best: 4.5 },
-  { name: "steep fall, slow rise", response: "turbidity_ntu", value: (d) => Math.exp(3.6 + 9 * Math.exp(-1.1 * (d - 1)) + 0.12 * (d - 5)), best: 1 + Math.log((9 * 1.1) / 0.12) / 1.1 },
-  { name: "valley with shoulders", response: "turbidity_ntu", value: (d) => Math.exp(6.6 - 2.8 * Math.exp(-((d - 5.4) ** 2) / (2 * 1.7 ** 2))), best: 5.4 },
+  {
+    name: "even valley",
+    response: "turbidity_ntu",
+    value: (d) => Math.exp(3.8 + 0.18 * (d - 5.5) ** 2),
+    best: 5.5,
+  },
+  {
+    name: "valley in ln dose",
+    response: "turbidity_ntu",
+    value: (d) => Math.exp(3.8 + 3 * Math.log(d / 4.5) ** 2),
+    best: 4.5,
+  },
+  {
+    name: "steep fall, slow rise",
+    response: "turbidity_ntu",
+    value: (d) => Math.exp(3.6 + 9 * Math.exp(-1.1 * (d - 1)) + 0.12 * (d - 5)),
+    best: 1 + Math.log((9 * 1.1) / 0.12) / 1.1,
+  },
+  {
+    name: "valley with shoulders",
+    response: "turbidity_ntu",
+    value: (d) => Math.exp(6.6 - 2.8 * Math.exp(-((d - 5.4) ** 2) / (2 * 1.7 ** 2))),
+    best: 5.4,
+  },
   { name: "still falling", response: "turbidity_ntu", value: (d) => Math.exp(6.5 - 0.35 * d), best: null },
   { name: "noise only", response: "turbidity_ntu", value: () => 200, best: null },
-  { name: "valley beyond the doses", response: "turbidity_ntu", value: (d) => Math.exp(3.8 + 0.05 * (d - 12) ** 2), best: null },
-  { name: "saturating cake", response: "cake_ts_pct", value: (d) => 21 - 12 * Math.exp(-0.7 * d), best: Math.log(20) / 0.7 },
+  {
+    name: "valley beyond the doses",
+    response: "turbidity_ntu",
+    value: (d) => Math.exp(3.8 + 0.05 * (d - 12) ** 2),
+    best: null,
+  },
+  {
+    name: "saturating cake",
+    response: "cake_ts_pct",
+    value: (d) => 21 - 12 * Math.exp(-0.7 * d),
+    best: Math.log(20) / 0.7,
+  },
   { name: "cake rising in a line", response: "cake_ts_pct", value: (d) => 12 + 0.8 * d, best: null },
   { name: "cake, noise only", response: "cake_ts_pct", value: () => 18, best: null },
 ];
@@ -51,7 +81,10 @@ for (const truth of truths)
         order: null,
         readings: {
           [truth.response]: {
-            value: truth.response === "cake_ts_pct" ? truth.value(dose) + 0.35 * normal() : truth.value(dose) * Math.exp(0.09 * normal()),
+            value:
+              truth.response === "cake_ts_pct"
+                ? truth.value(dose) + 0.35 * normal()
+                : truth.value(dose) * Math.exp(0.09 * normal()),
             censored: null,
           },
         },
