@@ -156,8 +156,9 @@ function curvedVerdict(
     const found = other.report.optimum;
     if (!interval || !found || (found.kind !== "knee" && found.kind !== spec.wanted)) continue;
     if (interval.kind === "complement" || interval.kind === "all") continue;
-    // A plateau's corner and a 95 % knee are two measures of one thing: they widen the range, they do not contradict.
-    const sameMeasure = !isKnee || found.kind !== "knee" || found.gainPct === optimum.gainPct;
+    // A plateau's corner, a 95 % knee and a shallow top measure different things: they widen the range, they do not
+    // contradict each other. Two optima, or two knees of one kind, do.
+    const sameMeasure = found.kind === optimum.kind && found.gainPct === optimum.gainPct;
     const apart = interval.kind === "interval" && (interval.low! > own.high || interval.high! < own.low);
     if (sameMeasure && apart) disjoint = true;
     low = low === null || interval.low === null ? null : Math.min(low, interval.low);
