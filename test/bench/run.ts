@@ -1,0 +1,181 @@
+// npm run bench: prints each figure as a JSON line with its median and 95th percentile. Never part of the tests.
+import { spawn } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium } from "playwright";
+import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
+import { analyseJars } from "../../src/curve/analyse.ts";
+import { bootstrapOptima } from "../../src/curve/bootstrap.ts";
+import { fitModel } from "../../src/curve/fit.ts";
+import { modelNamed, models } from "../../src/curve/models/registry.ts";
+import { normalFrom, seededRandom } from "../../src/curve/random.ts";
+import type { Command, SimpleCommand } from "../../src/study/commands.ts";
+import { writeDemo } from "../../main/service/standalone.ts";
+import { openStudyFile } from "../../main/storage/study-file.ts";
+import { demoCommands } from "../../src/study/demo.ts";
+
+const root = join(import.meta.dirname, "..", "..");
+const folder = mkdtempSync(join(tmpdir(), "flocwright-bench-"));
+
+function print(name: string, unit: string, values: number[], budget: number | null, more: object = {}): void {
+  const sorted = [...values].sort((a, b) => a - b);
+  const at = (p: number) => sorted[Math.min(sorted.length - 1, Math.floor(p * sorted.length))]!;
+  console.log(
+    JSON.stringify({ name, unit, runs: values.length, median: at(0.5), p95: at(0.95), budget, ...more }),
+  );
+}
+
+async function timed(runs: number, work: () => unknown): Promise<number[]> {
+  const values: number[] = [];
+  for (let i = 0; i < runs; i++) {
+    const start = performance.now();
+    await work();
+    values.push(performance.now() - start);
+  }
+  return values;
+}
+
+const doses24 = Array.from({ length: 24 }, (_, i) => 2 + (10 * Math.floor(i / 2)) / 11);
+const normal = normalFrom(seededRandom(11));
+const valley24 = doses24.map((x, i) => ({
+  x,
+  y: Math.exp(6.6 - 2.8 * Math.exp(-((x - 6.4) ** 2) / (2 * 1.9 ** 2)) + 0.08 * normal()),
+  row: i + 2,
+}));
+
+// All models with their intervals on a 24-jar series.
+print(
+  "all models with intervals, 24 jars",
+  "ms",
+  await timed(15, () =>
+    Object.values(models).forEach((model) => fitModel(model!, valley24, { scale: "log", influence: false })),
+  ),
+  60,
+);
+print(
+  "analyse one response, 24 jars",
+  "ms",
+  await timed(10, () =>
+    analyseJars(
+      valley24.map((point, i) => ({
+        row: i + 1,
+        jar: String(i),
+        doseA: point.x,
+        doseB: 0,
+        block: null,
+        order: null,
+        readings: { turbidity_ntu: { value: point.y, censored: null } },
+      })),
+      { name: "", number: String, jar: String },
+    ),
+  ),
+  null,
+);
+
+// Bootstrap refits of the Gaussian valley; every 100th is checked against the full solver.
+{
+  const model = modelNamed("gaussian-valley")!;
+  const fit = fitModel(model, valley24, { scale: "log", influence: false });
+  const refits = 2000;
+  const values = await timed(3, () =>
+    bootstrapOptima(model, fit.problem, new Map(), fit.estimate, refits, 1),
+  );
+  print(
+    "one bootstrap refit, Gaussian valley, 24 points",
+    "us",
+    values.map((value) => (value * 1000) / refits),
+    17,
+  );
+}
+
+// Opening a study of 2,000 jars.
+{
+  const path = join(folder, "large.flocwright");
+  const jars: SimpleCommand[] = Array.from({ length: 2000 }, (_, i) => ({
+    do: "add",
+    kind: "jar",
+    record: { id: `big-${i}`, seriesId: "series-1", label: `x${i}`, order: i + 100, syringeAMl: 20 },
+  }));
+  const readings: SimpleCommand[] = Array.from({ length: 2000 }, (_, i) => ({
+    do: "add",
+    kind: "reading",
+    record: {
+      id: `bigr-${i}`,
+      jarId: `big-${i}`,
+      result: { kind: "turbidity", value: 50 + (i % 50), dilution: 1 },
+    },
+  }));
+  const more: Command[] = [{ do: "together", label: "many jars", commands: [...jars, ...readings] }];
+  const written = writeDemo(path, (at) => [...demoCommands(at), ...more], new Date().toISOString());
+  if (!written.ok) throw new Error(written.message);
+  print(
+    "open a study of 2,000 jars",
+    "ms",
+    await timed(7, () => {
+      const file = openStudyFile(path, new Date().toISOString());
+      if (!file.ok) throw new Error(file.message);
+      if (!file.value.readState().ok) throw new Error("not read");
+      file.value.undoRows();
+      file.value.close();
+    }),
+    1000,
+  );
+}
+
+// In the browser: start to first usable screen, and an edit to the updated strip.
+const browserPath = findBrowser();
+if (browserPath) {
+  const path = join(folder, "demo.flocwright");
+  writeDemo(path, demoCommands, new Date().toISOString());
+  const browser = await chromium.launch({ executablePath: browserPath, args: quietFlags() });
+  const starts: number[] = [];
+  const edits: number[] = [];
+  for (let round = 0; round < 3; round++) {
+    const began = performance.now();
+    const host = spawn(
+      process.execPath,
+      [join(root, "main", "headless.ts"), "host", "--study", path, "--port", "0", "--no-window"],
+      {
+        cwd: root,
+        stdio: ["ignore", "pipe", "inherit"],
+      },
+    );
+    const url = await new Promise<string>((resolve) =>
+      host.stdout.once("data", (chunk) => resolve((JSON.parse(String(chunk)) as { url: string }).url)),
+    );
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    await page.goto(url);
+    await page.locator('[data-room="sample"]').getByText("TS 2.48").waitFor();
+    starts.push(performance.now() - began);
+    for (let i = 0; i < 10; i++) {
+      // From the moment an edit is committed to the frame in which the strip shows it.
+      const label = page.getByLabel("Provisional total solids, moisture balance");
+      void label;
+      const dish = page.getByLabel("dish 1, dried at 105 °C, g");
+      await dish.fill(i % 2 === 0 ? "47.56" : "47.5336");
+      edits.push(
+        await page.evaluate(async () => {
+          const strip = document.querySelector('[data-room="sample"]')!;
+          const before = strip.textContent;
+          const input = document.activeElement as HTMLInputElement;
+          const start = performance.now();
+          input.blur();
+          while (strip.textContent === before && performance.now() - start < 5000)
+            await new Promise((resolve) => requestAnimationFrame(resolve));
+          return performance.now() - start;
+        }),
+      );
+    }
+    await page.close();
+    host.kill("SIGTERM");
+    await new Promise((resolve) => host.once("exit", resolve));
+  }
+  await browser.close();
+  print("host start to first usable screen", "ms", starts, 5000);
+  print("edit to updated strip", "ms", edits, 50);
+} else
+  console.log(
+    JSON.stringify({ name: "browser figures", skipped: "no browser of the Chromium family was found" }),
+  );
+rmSync(folder, { recursive: true, force: true });
