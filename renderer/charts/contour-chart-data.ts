@@ -19,8 +19,8 @@ export interface ContourData {
   levels: number[];
   points: PairPoint[];
   stationary: { a: number; b: number; label: string } | null;
-  /** whether each grid cell lies in the confidence region of the stationary point, same order as the grid */
-  region: boolean[] | null;
+  /** how far each grid point is from being the stationary point, 1 at the edge of the 95 % region; same order as the grid */
+  region: number[] | null;
   /** limit lines with the failing side marked; grid of that response's values */
   limits: { label: string; values: number[]; limit: number; failing: "above" | "below" }[];
 }

@@ -30,8 +30,8 @@ export const twoRows: [number, number, number, number, number][] = [
   [11, 3, 4, 75.8, 19.25],
   [3, 6, 4, 60.3, 20.6],
   [7, 9, 4, 71.6, 20.95],
-  [5, 6, 3, 52.4, 20.63],
-  [9, 6, 3, 48.9, 20.69],
+  [5, 6, 3, 52.4, 20.31],
+  [9, 6, 3, 48.9, 20.92],
 ];
 
 /** Tare, wet, dry, ash in g of the sample's three dishes. */
