@@ -1,5 +1,6 @@
 import type { Estimate, Fixed } from "./estimate-result.ts";
 import { estimate as estimateModel } from "./estimate.ts";
+import { fastGaussianValley, fastRefitter } from "./fast-refit.ts";
 import type { CurveModel } from "./models/model.ts";
 import type { Problem } from "./problem.ts";
 import { seededRandom } from "./random.ts";
@@ -49,7 +50,29 @@ export function bootstrapOptima(
   const adjusted = result.residuals.map((r, i) => r / Math.sqrt(Math.max(1e-9, 1 - result.leverage[i]!)));
   const mean = adjusted.reduce((sum, r) => sum + r, 0) / n;
   const found: number[] = [];
+  const quick =
+    model.name === "gaussian-valley" &&
+    fixed.size === 0 &&
+    !problem.anyCensored &&
+    problem.blockNames.length === 0
+      ? fastRefitter(fastGaussianValley, problem.x)
+      : null;
+  const responses = new Float64Array(n);
+  const refitted = new Float64Array(model.parameterNames.length);
   for (let draw = 0; draw < draws; draw++) {
+    if (quick) {
+      const picked = Array.from({ length: n }, () => Math.floor(random() * n));
+      for (let i = 0; i < n; i++) responses[i] = fitted[i]! + adjusted[picked[i]!]! - mean;
+      if (quick(responses, result.parameters, refitted)) {
+        // depth keeps its sign and the centre is the optimum: see the model
+        if (refitted[1]! > 0 === result.parameters[1]! > 0 && refitted[3]! > 0) found.push(refitted[2]!);
+        continue;
+      }
+      const again = estimateModel(model, { ...problem, y: Array.from(responses) }, fixed, result.parameters);
+      const turning = again.status === "converged" ? model.turning(again.parameters, problem.range) : null;
+      if (turning && turning.kind === kind) found.push(turning.dose);
+      continue;
+    }
     const picks = Array.from({ length: n }, () => Math.floor(random() * n));
     const resampled = problem.anyCensored
       ? pickRows(problem, picks)

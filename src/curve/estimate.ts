@@ -26,6 +26,10 @@ export function tooFewPoints(model: CurveModel, fixed: Fixed, problem: Problem):
   );
 }
 
+// Most descents are over in a dozen steps; only the best of several is followed to the end.
+const firstIterations = 25;
+const allIterations = 300;
+
 /** Fits a model to a problem. `start` (full natural parameters) replaces the self-starting values. */
 export function estimate(model: CurveModel, problem: Problem, fixed: Fixed, start?: number[]): Estimate {
   if (tooFewPoints(model, fixed, problem)) return noEstimate("too-few-points");
@@ -39,17 +43,25 @@ export function estimate(model: CurveModel, problem: Problem, fixed: Fixed, star
   const starts = start ? [start] : selfStarts(model, problem, fixed);
   if (starts.length === 0) return noEstimate("singular");
   let best: Solution | null = null;
-  for (const from of starts) {
-    const solution = levenbergMarquardt(model, problem.x, problem.y, from, {
+  const solve = (from: number[], maxIterations: number) =>
+    levenbergMarquardt(model, problem.x, problem.y, from, {
       free,
       extra: problem.blockColumns,
+      maxIterations,
     });
+  for (const from of starts) {
+    const solution = solve(from, starts.length > 1 ? firstIterations : allIterations);
     const better =
       best === null ||
       (solution.status === "converged" && best.status !== "converged"
         ? solution.rss <= best.rss * (1 + 1e-9)
         : solution.rss < best.rss * (1 - 1e-12));
     if (better) best = solution;
+  }
+  if (best && best.status !== "converged" && starts.length > 1) {
+    const shifted = best;
+    const followed = solve(shifted.parameters, allIterations);
+    if (followed.status === "converged" || followed.rss < best.rss) best = followed;
   }
   if (!best || best.status !== "converged" || degenerate(model, best.parameters, problem))
     return noEstimate("not-converged", best?.iterations ?? 0);

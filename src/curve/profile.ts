@@ -11,6 +11,13 @@ export type ProfileSet =
   | { kind: "complement"; low: number; high: number }
   | { kind: "all" };
 
+/** Where the remaining nonlinear parameter was best at the dose held before: the next one lies near. */
+export interface HeldMemory {
+  logSize: number | null;
+}
+
+const nearby = 0.3;
+
 /** The lowest deviance the model reaches with its optimum (or knee) held at this dose; Infinity where it has none. */
 export function heldDeviance(
   model: CurveModel,
@@ -18,6 +25,7 @@ export function heldDeviance(
   fixed: Fixed,
   parameters: number[],
   dose: number,
+  memory: HeldMemory = { logSize: null },
 ): number {
   const family = model.held?.(dose, parameters, problem.range);
   if (!family) return Infinity;
@@ -41,6 +49,13 @@ export function heldDeviance(
     return family.boundary ? (solve(family.boundary)?.deviance ?? Infinity) : flatDeviance(problem);
   }
   const at = (logSize: number) => solve((x) => family.basis(x, Math.exp(logSize)))?.deviance ?? Infinity;
+  if (memory.logSize !== null) {
+    const near = goldenMinimum(at, memory.logSize - nearby, memory.logSize + nearby, 20);
+    if (Math.abs(near.at - memory.logSize) < 0.9 * nearby) {
+      memory.logSize = near.at;
+      return near.value;
+    }
+  }
   const values = family.grid.map((size) => at(Math.log(size)));
   let lowest = 0;
   values.forEach((value, i) => {
@@ -48,7 +63,9 @@ export function heldDeviance(
   });
   const low = Math.log(family.grid[Math.max(0, lowest - 1)]!);
   const high = Math.log(family.grid[Math.min(family.grid.length - 1, lowest + 1)]!);
-  return Math.min(values[lowest]!, goldenMinimum(at, low, high, 30).value);
+  const best = goldenMinimum(at, low, high, 30);
+  memory.logSize = best.value <= values[lowest]! ? best.at : Math.log(family.grid[lowest]!);
+  return Math.min(values[lowest]!, best.value);
 }
 
 // With the knee far past the data the curve can only be flat or a line; the flat one is always there.
@@ -84,10 +101,11 @@ export function profileSet(
   const log = model.logDose;
   const toDose = (w: number) => (log ? Math.exp(w) : w);
   const cut = estimate.deviance + problem.x.length * Math.log1p((t * t) / estimate.df);
+  const memory: HeldMemory = { logSize: null };
   const inside = (w: number) => {
     const at = toDose(w);
     if (!Number.isFinite(at)) return false;
-    return heldDeviance(model, problem, fixed, estimate.parameters, at) <= cut;
+    return heldDeviance(model, problem, fixed, estimate.parameters, at, memory) <= cut;
   };
   const lowest = problem.range.low > 0 ? problem.range.low : problem.range.high / 20;
   const span = log ? Math.log(problem.range.high / lowest) || 1 : problem.range.high - problem.range.low || 1;
@@ -140,7 +158,7 @@ function edge(
     if (!inside(to)) {
       let good = from;
       let out = to;
-      for (let i = 0; i < 60 && Math.abs(out - good) > 1e-12 * Math.max(1, Math.abs(good)); i++) {
+      for (let i = 0; i < 60 && Math.abs(out - good) > 1e-10 * Math.max(1, Math.abs(good)); i++) {
         const middle = (good + out) / 2;
         if (inside(middle)) good = middle;
         else out = middle;

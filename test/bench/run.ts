@@ -6,6 +6,10 @@ import { join } from "node:path";
 import { chromium } from "playwright";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
+import { secondOrderRow } from "../../src/curve/canonical.ts";
+import { fastGaussianValley, fastRefitter } from "../../src/curve/fast-refit.ts";
+import { solveLeastSquares } from "../../src/curve/least-squares.ts";
+import { caseBootstrap } from "../../src/curve/surface-bootstrap.ts";
 import { bootstrapOptima } from "../../src/curve/bootstrap.ts";
 import { fitModel } from "../../src/curve/fit.ts";
 import { modelNamed, models } from "../../src/curve/models/registry.ts";
@@ -86,6 +90,80 @@ print(
     "us",
     values.map((value) => (value * 1000) / refits),
     17,
+  );
+}
+
+// Every 100th refit held against the full solver, on its own resample.
+{
+  const model = modelNamed("gaussian-valley")!;
+  const fit = fitModel(model, valley24, { scale: "log", influence: false });
+  const refit = fastRefitter(fastGaussianValley, fit.problem.x);
+  const random = seededRandom(5);
+  const out = new Float64Array(4);
+  let worst = 0;
+  for (let k = 0; k < 20; k++) {
+    const y = Float64Array.from(
+      fit.problem.y,
+      (value, i) => value - fit.estimate.residuals[i]! + fit.estimate.residuals[Math.floor(random() * 24)]!,
+    );
+    if (!refit(y, fit.estimate.parameters, out)) continue;
+    const full = fitModel(
+      model,
+      fit.problem.x.map((x, i) => ({ x, y: Math.exp(y[i]!), row: i + 2 })),
+      { scale: "log", influence: false, intervals: false },
+    );
+    if (full.report.status !== "converged") continue;
+    full.estimate.parameters.forEach((value, j) => (worst = Math.max(worst, Math.abs(out[j]! / value - 1))));
+  }
+  if (!(worst < 1e-6)) throw new Error(`a fast refit strays from the full solver by ${worst}`);
+  console.log(
+    JSON.stringify({
+      name: "fast refits against the full solver, largest relative difference",
+      value: worst,
+      limit: 1e-6,
+    }),
+  );
+}
+
+// A second-order surface, 30 points, by case bootstrap; every 100th draw against the QR solver.
+{
+  const random = seededRandom(6);
+  const design = Array.from({ length: 30 }, () => secondOrderRow([2 * random() - 1, 2 * random() - 1]));
+  const y = design.map(
+    (row) =>
+      4 - 0.2 * row[1]! - 0.3 * row[2]! + 0.4 * row[3]! + 0.5 * row[4]! + 0.2 * row[5]! + 0.1 * normal(),
+  );
+  const draws = 2000;
+  const values = await timed(5, () => caseBootstrap(design, y, draws, seededRandom(9)));
+  print(
+    "one case bootstrap, second-order surface, 30 points",
+    "us",
+    values.map((value) => (value * 1000) / draws),
+    16 / 3,
+  );
+  const again = seededRandom(9);
+  const all = caseBootstrap(design, y, draws, seededRandom(9));
+  let worst = 0;
+  for (let draw = 0; draw < draws; draw++) {
+    const picks = Array.from({ length: 30 }, () => Math.floor(again() * 30));
+    if (draw % 100 !== 0 || all.length !== draws) continue;
+    const exact = solveLeastSquares(
+      picks.map((i) => design[i]!),
+      picks.map((i) => y[i]!),
+    );
+    if (exact.status === "fitted")
+      exact.coefficients.forEach(
+        (value, j) =>
+          (worst = Math.max(worst, Math.abs(all[draw]![j]! - value) / Math.max(1, Math.abs(value)))),
+      );
+  }
+  if (!(worst < 1e-6)) throw new Error(`a surface draw strays from the QR solver by ${worst}`);
+  console.log(
+    JSON.stringify({
+      name: "surface draws against the QR solver, largest relative difference",
+      value: worst,
+      limit: 1e-6,
+    }),
   );
 }
 
