@@ -7,7 +7,8 @@ import { seriesChain } from "../../src/study/derive/jars.ts";
 import { plantChain } from "../../src/study/derive/plant.ts";
 import { analyseRows } from "../../src/study/derive/points.ts";
 import { stripSegments } from "../../src/study/derive/strip.ts";
-import type { FitAnswer, FitQuestion } from "../worker/messages.ts";
+import { askFits } from "../worker/client.ts";
+import type { FitAnswer, FitExtras, FitQuestion } from "../worker/messages.ts";
 import { unpackWorkings } from "../worker/pack.ts";
 import { useFormat } from "./format.ts";
 import { useSelection } from "./selection.ts";
@@ -25,10 +26,10 @@ export const useChain = defineStore("chain", () => {
 
   const analysis = shallowRef<Analysis | null>(null);
   const workings = shallowRef<ResponseWorking[]>([]);
+  const extras = shallowRef<FitExtras[]>([]);
   const running = ref(false);
   const fitTrouble = ref("");
 
-  let worker: Worker | null = null;
   let asked = 0;
   let lastQuestion = "";
 
@@ -40,30 +41,35 @@ export const useChain = defineStore("chain", () => {
     if (question.rows.length === 0) {
       analysis.value = null;
       workings.value = [];
+      extras.value = [];
       running.value = false;
       return;
     }
     running.value = true;
-    // A newer question makes a fit that is still running pointless.
-    if (!worker) {
-      worker = new Worker(new URL("../worker/fits.ts", import.meta.url), { type: "module" });
-      worker.addEventListener("message", (event: MessageEvent<FitAnswer>) => receive(event.data));
-    }
-    worker.postMessage({ ...question, id: asked } satisfies FitQuestion);
+    // A newer question makes the answer to an older one pointless.
+    const mine = asked;
+    void askFits(question).then((answer) => {
+      if (mine === asked) receive(answer);
+    });
   }
 
   function receive(answer: FitAnswer): void {
-    if (answer.id !== asked) return;
     running.value = false;
     fitTrouble.value = answer.ok ? "" : answer.message;
     analysis.value = answer.ok ? answer.analysis : null;
     workings.value = answer.ok ? unpackWorkings(answer.workings) : [];
+    extras.value = answer.ok ? answer.extras : [];
   }
+
+  const rowJars = shallowRef<Map<number, string>>(new Map());
+  /** what the jar behind a row of the analysis is called */
+  const jarOfRow = (row: number) => rowJars.value.get(row) ?? String(row);
 
   watch(
     [series, () => format.mark],
     ([chain, mark]) => {
       const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
+      rowJars.value = labels;
       ask({ rows, labels: [...labels], mark, name: chain?.series.label ?? "" });
     },
     { immediate: true },
@@ -116,5 +122,18 @@ export const useChain = defineStore("chain", () => {
       : [],
   );
 
-  return { series, analysis, workings, running, fitTrouble, choice, decision, plant, segments, expectedAt };
+  return {
+    series,
+    analysis,
+    workings,
+    extras,
+    jarOfRow,
+    running,
+    fitTrouble,
+    choice,
+    decision,
+    plant,
+    segments,
+    expectedAt,
+  };
 });

@@ -1,5 +1,6 @@
 import { defineStore } from "pinia";
 import { shallowRef, watch } from "vue";
+import { savingAgainst, type Saving } from "../../src/choice/against-today.ts";
 import { chanceToMiss } from "../../src/choice/miss.ts";
 import type { RuleResult } from "../../src/choice/rules.ts";
 import { normalFrom, seededRandom } from "../../src/curve/random.ts";
@@ -15,23 +16,41 @@ export const useRuleWork = defineStore("rule-work", () => {
   const chain = useChain();
   const study = useStudy();
   const chances = shallowRef<ReadonlyMap<RuleResult, number>>(new Map());
+  const savings = shallowRef<ReadonlyMap<RuleResult, Saving>>(new Map());
 
   watch(
     () => chain.choice,
     async (choice) => {
       chances.value = new Map();
+      savings.value = new Map();
       if (!choice || !study.state || !chain.series) return;
       const targets = targetsOf(study.state, chain.series.series.id);
       const limits = choice.bars.flatMap(({ limit }) => {
         const curve = choice.curves.find((one) => one.response === limit.response);
         return curve ? [{ limit, curve }] : [];
       });
-      if (limits.length === 0) return;
       const found = new Map<RuleResult, number>();
+      const saved = new Map<RuleResult, Saving>();
+      const today = targets?.presentDoseKgPerT ?? null;
+      const curve = (response: string) => choice.curves.find((one) => one.response === response) ?? null;
       for (const rule of choice.rules) {
         if (rule.dose === null) continue;
         await new Promise((resolve) => setTimeout(resolve));
         if (chain.choice !== choice) return;
+        if (today !== null) {
+          const saving = savingAgainst(
+            rule.dose,
+            today,
+            choice.cost,
+            { cake: curve("cake_ts_pct"), capture: null },
+            choice.tested,
+            normalFrom(seededRandom(seed)),
+            draws,
+          );
+          if (saving) saved.set(rule, saving);
+          savings.value = new Map(saved);
+        }
+        if (limits.length === 0) continue;
         const chancesNow = chanceToMiss({
           dose: rule.dose,
           limits,
@@ -47,5 +66,10 @@ export const useRuleWork = defineStore("rule-work", () => {
     { immediate: true },
   );
 
-  return { draws, seed, missOf: (rule: RuleResult) => chances.value.get(rule) ?? null };
+  return {
+    draws,
+    seed,
+    missOf: (rule: RuleResult) => chances.value.get(rule) ?? null,
+    savingOf: (rule: RuleResult) => savings.value.get(rule) ?? null,
+  };
 });

@@ -1,5 +1,7 @@
 import { analyseJars } from "../../src/curve/analyse.ts";
 import type { AnalyseRow } from "../../src/curve/analyse-types.ts";
+import { nextJars } from "../../src/choice/next-jars.ts";
+import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
 import { packWorkings } from "./pack.ts";
@@ -14,7 +16,17 @@ addEventListener("message", (event: MessageEvent<FitQuestion>) => {
     jar: (row) => jarNames.get(row) ?? String(row),
   });
   const answer: FitAnswer = result.ok
-    ? { id, ok: true, analysis: result.value.analysis, workings: packWorkings(result.value.workings) }
+    ? {
+        id,
+        ok: true,
+        analysis: result.value.analysis,
+        workings: packWorkings(result.value.workings),
+        extras: result.value.workings.map(({ analysis, fit }) => ({
+          name: analysis.name,
+          robust: fit ? robustRefit(fit) : null,
+          next: fit && analysis.verdict.kind !== "none" ? nextJars(fit) : null,
+        })),
+      }
     : { id, ok: false, message: result.message };
   postMessage(answer);
 });

@@ -1,6 +1,15 @@
-import type { AnalyseRow, Analysis } from "../../src/curve/analyse-types.ts";
+import type { NextJars } from "../../src/choice/next-jars.ts";
+import type { RobustFit } from "../../src/curve/robust.ts";
+import type { AnalyseRow, Analysis, ResponseName } from "../../src/curve/analyse-types.ts";
 import type { DecimalMark } from "../../src/units/number-entry.ts";
 import type { PackedWorking } from "./pack.ts";
+
+/** What is worked out beside the verdict of one response. */
+export interface FitExtras {
+  name: ResponseName;
+  robust: RobustFit | null;
+  next: NextJars | null;
+}
 
 export interface FitQuestion {
   id: number;
@@ -11,5 +20,5 @@ export interface FitQuestion {
 }
 
 export type FitAnswer =
-  | { id: number; ok: true; analysis: Analysis; workings: PackedWorking[] }
+  | { id: number; ok: true; analysis: Analysis; workings: PackedWorking[]; extras: FitExtras[] }
   | { id: number; ok: false; message: string };

@@ -1,3 +1,4 @@
+import { choleskyOf } from "./bands.ts";
 import { secondOrderOf, secondOrderRow } from "./canonical.ts";
 import { fisherQuantile, tQuantile } from "./distributions.ts";
 import { offScale } from "./problem.ts";
@@ -34,6 +35,23 @@ export function surfaceBounds(
   const { mean, se } = meanOnScale(fit, a, b);
   const t = tQuantile(level, fit.df);
   return { low: offScale(mean - t * se, fit.scale), high: offScale(mean + t * se, fit.scale) };
+}
+
+/** One simulated mean surface: coefficients drawn from their joint distribution with the given standard normal source. */
+export function simulateSurface(fit: SurfaceFit, normal: () => number): (a: number, b: number) => number {
+  const { coefficients, covariance } = fit.coded;
+  const cholesky = choleskyOf(covariance);
+  const z = coefficients.map(() => normal());
+  const drawn = coefficients.map(
+    (value, i) => value + cholesky[i]!.reduce((sum, c, k) => sum + c * z[k]!, 0),
+  );
+  return (a, b) => {
+    const row = [...secondOrderRow(codedOf(fit, a, b)), ...fit.blockShares];
+    return offScale(
+      row.reduce((sum, value, i) => sum + value * drawn[i]!, 0),
+      fit.scale,
+    );
+  };
 }
 
 /**

@@ -99,6 +99,7 @@ function recordCommands(at: string): Command[] {
         captureAtLeastPct: 98,
         disposalPerWetT: 90,
         returnPerT: 40,
+        assumedCapturePct: 99,
         presentDoseKgPerT: 6.4,
         feedDriftPct: 6,
       }),

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { chromium } from "playwright";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
+import { printCoverage } from "./coverage.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
 import { fastGaussianValley, fastRefitter } from "../../src/curve/fast-refit.ts";
 import { solveLeastSquares } from "../../src/curve/least-squares.ts";
@@ -257,3 +258,4 @@ if (browserPath) {
     JSON.stringify({ name: "browser figures", skipped: "no browser of the Chromium family was found" }),
   );
 rmSync(folder, { recursive: true, force: true });
+printCoverage(200);

@@ -28,7 +28,7 @@ export interface ChoiceChain {
   costNote: string;
 }
 
-type Targets = RecordOf<"targets">;
+export type Targets = RecordOf<"targets">;
 
 interface LimitField {
   field: keyof Targets;
@@ -162,8 +162,8 @@ export function choiceChain(
   chain: SeriesChain,
   workings: ResponseWorking[],
   number: (value: number) => string,
+  targets: Targets | null = targetsOf(state, chain.series.id),
 ): ChoiceChain | null {
-  const targets = targetsOf(state, chain.series.id);
   const feed = state.sample[chain.series.sampleId]!;
   const fitted = curvesOf(workings);
   if (fitted.length === 0) return null;

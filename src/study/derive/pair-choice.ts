@@ -5,7 +5,7 @@ import { insideHull } from "../../curve/canonical.ts";
 import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
 import type { SurfaceFit } from "../../curve/surface.ts";
 import type { StudyState } from "../schema/records.ts";
-import { limitsOf, targetsOf } from "./choice.ts";
+import { limitsOf, targetsOf, type Targets } from "./choice.ts";
 import type { SeriesChain } from "./jars.ts";
 
 export interface PairCost {
@@ -22,6 +22,8 @@ export interface PairChain {
   /** the best pair of the first response that has one */
   optimum: Pair | null;
   costAt(pair: Pair): PairCost;
+  /** fitted cake TS in percent; null where cake was not read */
+  cakeAt(pair: Pair): number | null;
 }
 
 /** Limits, costs and the cheapest pair of a two-polymer series. */
@@ -30,13 +32,13 @@ export function pairChain(
   chain: SeriesChain,
   workings: ResponseWorking[],
   number: (value: number) => string,
+  targets: Targets | null = targetsOf(state, chain.series.id),
 ): PairChain | null {
   const surfaces = workings.flatMap(({ surface, analysis }) =>
     surface ? [{ response: analysis.name, surface }] : [],
   );
   const [first] = surfaces;
   if (!first) return null;
-  const targets = targetsOf(state, chain.series.id);
   const limits = limitsOf(targets, chain.series.turbidityUnit, number).map((limit) => ({
     limit,
     surface: surfaces.find((one) => one.response === limit.response)?.surface ?? null,
@@ -104,5 +106,6 @@ export function pairChain(
       : null,
     optimum: located && typeof located === "object" ? located : null,
     costAt,
+    cakeAt: (pair) => (cake ? surfaceMean(cake, pair.a, pair.b) : null),
   };
 }

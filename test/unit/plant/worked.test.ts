@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { presentDoseKgPerT } from "../../../src/plant/present-dose.ts";
 import { cylinderBand } from "../../../src/plant/cylinder.ts";
 import { driftedDose, loadingKgPerHPerM, pipeForDelay, widthNeededM } from "../../../src/plant/load.ts";
 import {
@@ -204,6 +205,19 @@ test("published conversions (each source in data/published.json)", () => {
   // exact constants, trade table section 1
   expect(lbPerGalAtOneKgPerL).toBeCloseTo(8.345404, 6);
   expect(kgPerShortTon / kgPerLb).toBeCloseTo(2000, 8);
+});
+
+test("the present dose read back from a pump's flow is the dose its rates were made for (worked 7.1)", () => {
+  const run = { feedM3PerH: 20, totalSolidsPct: 2.5, densityKgPerL: 1.003 };
+  expect(
+    had(
+      presentDoseKgPerT({ ...run, flowMlPerMin: 77.28463553706273, flowDensityKgPerL: 1.03, activePct: 42 }),
+    ),
+  ).toBeCloseTo(4, 8);
+  expect(
+    had(presentDoseKgPerT({ ...run, flowMlPerMin: 1003000 / 60, flowDensityKgPerL: 1, activePct: 0.2 })),
+  ).toBeCloseTo(4, 8);
+  expect(presentDoseKgPerT({ ...run, flowMlPerMin: 0, flowDensityKgPerL: 1, activePct: 0.2 }).ok).toBe(false);
 });
 
 test("impossible inputs are refused with their path", () => {

@@ -1,0 +1,14 @@
+import { chromium } from "playwright"; import { spawn, spawnSync } from "node:child_process"; import { rmSync } from "node:fs";
+rmSync("/tmp/shot.flocwright",{force:true});
+spawnSync(process.execPath,["main/headless.ts","demo","/tmp/shot.flocwright"]);
+const host=spawn(process.execPath,["main/headless.ts","host","--study","/tmp/shot.flocwright","--port","0","--no-window"],{stdio:["ignore","pipe","inherit"]});
+const url=await new Promise(r=>host.stdout.once("data",c=>r(JSON.parse(String(c)).url)));
+const b=await chromium.launch({executablePath:"/usr/bin/chromium",args:["--no-sandbox","--disable-gpu"]});
+const p=await b.newPage({viewport:{width:1280,height:800}}); p.on("pageerror",e=>console.log(e.message)); p.on("console",m=>m.type()==="error"&&console.log(m.text()));
+await p.goto(url);
+const go=async r=>{await p.locator(`[data-room=${r}]`).click(); await p.waitForTimeout(1000)};
+await go("curves"); await p.getByText("Residuals").first().click(); await p.screenshot({path:"screens/x-curves.png"});
+await go("dose"); await p.waitForTimeout(1200); await p.getByRole("button",{name:"Compare at these limits"}).click(); await p.waitForTimeout(1500); await p.mouse.move(400,500); await p.mouse.wheel(0,1500); await p.waitForTimeout(300); await p.screenshot({path:"screens/x-rules.png"});
+await p.getByLabel("Series").first().selectOption({label:"C-40 then E-42"}); await go("curves"); await p.waitForTimeout(800); await p.mouse.move(400,500); await p.mouse.wheel(0,1500);await p.waitForTimeout(300);  await p.screenshot({path:"screens/x-contour.png"});
+await go("bench"); await p.getByRole("button",{name:"Details of jar 8"}).click(); await p.waitForTimeout(300); await p.mouse.move(600,500); await p.mouse.wheel(0,1500);await p.waitForTimeout(300);  await p.screenshot({path:"screens/x-detail.png"});
+await b.close(); host.kill();

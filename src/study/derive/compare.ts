@@ -1,0 +1,65 @@
+import type { Alternative } from "../../choice/compare.ts";
+import { costAt } from "../../choice/cost.ts";
+import type { ResponseWorking } from "../../curve/analyse-types.ts";
+import { simulateSurface } from "../../curve/surface-bands.ts";
+import { bad, good, type Outcome } from "../../outcome.ts";
+import type { StudyState } from "../schema/records.ts";
+import { choiceChain, type Targets } from "./choice.ts";
+import type { SeriesChain } from "./jars.ts";
+import { pairChain } from "./pair-choice.ts";
+
+// A series whose disposal cannot be priced would win every comparison.
+const noDisposal =
+  "its disposal cannot be priced, for cake or capture was not read there: enter a capture where it was not read.";
+
+/** A series as an alternative on cost: its cheapest dose or pair within the limits of `targets`, or why it has none. */
+export function alternativeOf(
+  state: StudyState,
+  chain: SeriesChain,
+  workings: ResponseWorking[],
+  targets: Targets,
+  number: (value: number) => string,
+): Outcome<Alternative & { doseWords: string }> {
+  const name = chain.series.label;
+  const own = { ...targets, assumedCapturePct: targets.assumedCapturePct ?? null };
+  if (workings.some(({ surface }) => surface)) {
+    const pair = pairChain(state, chain, workings, number, own);
+    if (!pair?.cheapest) return bad(`${name}: no limit of this comparison can be judged there.`);
+    if (pair.cheapest.kind === "empty") return bad(`${name}: ${pair.cheapest.sentence}`);
+    const at = pair.cheapest.pair;
+    const parts = pair.costAt(at);
+    if (parts.total === null) return bad(`${name}: a polymer has no price or active share.`);
+    if (parts.disposal === null && targets.disposalPerWetT !== null) return bad(`${name}: ${noDisposal}`);
+    const cake = pair.surfaces.find(({ response }) => response === "cake_ts_pct")?.surface;
+    const polymer = (parts.polymerA ?? 0) + (parts.polymerB ?? 0);
+    return good({
+      name,
+      doseWords: `A ${number(at.a)}, B ${number(at.b)} kg/t`,
+      cost: parts.total,
+      simulate: (normal) => {
+        if (parts.disposal === null || !cake) return polymer;
+        const mean = simulateSurface(cake, normal)(at.a, at.b);
+        const fitted = pair.costAt(at).disposal ?? 0;
+        const dryness = pair.cakeAt(at);
+        return mean > 0 && dryness !== null ? polymer + (fitted * dryness) / mean : null;
+      },
+    });
+  }
+  const choice = choiceChain(state, chain, workings, number, own);
+  const rule = choice?.rules.find((one) => one.rule === "cheapest-in-limits");
+  if (!choice || !rule) return bad(`${name}: nothing is fitted there yet.`);
+  if (rule.dose === null) return bad(`${name}: ${rule.why}`);
+  if (rule.cost?.total == null) return bad(`${name}: the polymer has no price or active share.`);
+  if (rule.cost.disposal === null && targets.disposalPerWetT !== null) return bad(`${name}: ${noDisposal}`);
+  const dose = rule.dose;
+  const curve = (response: string) => choice.curves.find((one) => one.response === response);
+  return good({
+    name,
+    doseWords: `${number(dose)} kg/t`,
+    cost: rule.cost.total,
+    simulate: (normal) => {
+      const cake = curve("cake_ts_pct")?.simulate?.(normal) ?? choice.cost.cakePct;
+      return costAt(dose, { ...choice.cost, cakePct: cake }).total;
+    },
+  });
+}
