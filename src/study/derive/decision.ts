@@ -25,14 +25,15 @@ const quiet = new Set([
   "containerKg",
 ]);
 
-function valuesOf(what: string, record: Record<string, unknown>): SnapshotValue[] {
+function valuesOf(what: string, record: { id: string }): SnapshotValue[] {
   return Object.entries(record).flatMap(([field, value]): SnapshotValue[] => {
     if (quiet.has(field) || value === null || /Id$/.test(field)) return [];
+    const key = `${record.id} ${field}`;
     const name = `${what} ${field}`;
     if (typeof value === "number" || typeof value === "string")
-      return value === "" ? [] : [{ name, unit: "", value }];
-    if (typeof value === "boolean") return [{ name, unit: "", value: value ? "yes" : "no" }];
-    return [{ name, unit: "", value: JSON.stringify(value).slice(0, 400) }];
+      return value === "" ? [] : [{ key, name, value }];
+    if (typeof value === "boolean") return [{ key, name, value: value ? "yes" : "no" }];
+    return [{ key, name, value: JSON.stringify(value).slice(0, 2000) }];
   });
 }
 
@@ -58,10 +59,7 @@ export function upstreamOf(state: StudyState, seriesId: string): SnapshotValue[]
     ...dishes.flatMap((dish) => valuesOf(`dish ${dish.label}`, dish)),
     ...stocks.flatMap((stock) => [
       ...valuesOf(`stock ${stock.label}`, stock),
-      ...valuesOf(
-        `product ${state.product[stock.productId]?.label ?? ""}`,
-        state.product[stock.productId] ?? {},
-      ),
+      ...valuesOf(`product ${state.product[stock.productId]!.label}`, state.product[stock.productId]!),
     ]),
     ...valuesOf(`series ${series.label}`, series),
     ...jars.flatMap((jar) => valuesOf(`jar ${jar.label}`, jar)),
@@ -91,16 +89,13 @@ export function decisionChain(state: StudyState, seriesId: string): DecisionChai
 }
 
 function firstMoved(before: SnapshotValue[], after: SnapshotValue[]): string | null {
-  const count = (list: SnapshotValue[]) => {
-    const byName = new Map<string, SnapshotValue["value"]>();
-    for (const { name, value } of list) byName.set(name, value);
-    return byName;
-  };
-  const [old, now] = [count(before), count(after)];
-  const words = (value: SnapshotValue["value"] | undefined) =>
-    value === undefined || value === null ? "nothing" : String(value).slice(0, 60);
-  for (const [name, value] of now)
-    if (old.get(name) !== value) return `${name} was ${words(old.get(name))} and is now ${words(value)}`;
-  for (const [name, value] of old) if (!now.has(name)) return `${name} was ${words(value)} and is gone`;
+  const old = new Map(before.map((one) => [one.key, one]));
+  const now = new Map(after.map((one) => [one.key, one]));
+  const words = (one: SnapshotValue | undefined) =>
+    one === undefined || one.value === null ? "nothing" : String(one.value).slice(0, 60);
+  for (const [key, one] of now)
+    if (old.get(key)?.value !== one.value)
+      return `${one.name} was ${words(old.get(key))} and is now ${words(one)}`;
+  for (const [key, one] of old) if (!now.has(key)) return `${one.name} was ${words(one)} and is gone`;
   return null;
 }

@@ -259,7 +259,14 @@ export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
         warnings: jarWarnings(partial, series),
       };
     });
-  return { series, sample, stockA, stockB, jars, uncertaintyA: uncertaintyOf(series, sample, stockA, jars) };
+  return {
+    series,
+    sample,
+    stockA,
+    stockB,
+    jars,
+    uncertaintyA: uncertaintyOf(state, series, sample, stockA, jars),
+  };
 }
 
 const plannedTolerance = 0.05;
@@ -293,6 +300,7 @@ function jarWarnings(jar: Omit<JarChain, "capture" | "warnings">, series: Record
 
 /** The dose's uncertainty at the middle of the series, split into what all jars share and what each has of its own. */
 function uncertaintyOf(
+  state: StudyState,
   series: RecordOf<"series">,
   sample: SampleChain,
   stock: StockChain | null,
@@ -318,5 +326,22 @@ function uncertaintyOf(
   if (series.sampleVolumeLimitMl !== null && series.sampleVolumeMl !== null && series.sampleVolumeLimitMl > 0)
     add("sample-volume", rectangular(series.sampleVolumeLimitMl, series.sampleVolumeMl), false);
   if (parts.length === 0) return null;
-  return combineUncertainty(parts, ["active-share", "total-solids", "density"]);
+  return combineUncertainty(parts, cancelledAtPlant(state, stock));
+}
+
+/**
+ * The shared parts that the plant's own conversion repeats with the very same record: the active share where bench
+ * and plant use one lot, total solids and density where the usual feed takes them from the sample.
+ */
+function cancelledAtPlant(
+  state: StudyState,
+  stock: StockChain,
+): ("active-share" | "total-solids" | "density")[] {
+  const makeDown = Object.values(state.makeDown).find((one) => one.benchProductId === stock.product.id);
+  const feed = Object.values(state.feedCase).find((one) => one.size === "usual");
+  return [
+    ...(makeDown?.productId === stock.product.id ? ["active-share" as const] : []),
+    ...(feed && feed.totalSolidsPct === null ? ["total-solids" as const] : []),
+    ...(feed && feed.densityKgPerL === null ? ["density" as const] : []),
+  ];
 }

@@ -162,8 +162,8 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
       room: "plant",
       headline: flow,
       spread: `${first.setting.status} the settings proven`,
-      word: "refused",
-      tone: "bad",
+      word: stale ? "out of date" : "refused",
+      tone: stale ? "warn" : "bad",
     };
   const checked = Object.values(state.cylinderCheck).length > 0;
   return {

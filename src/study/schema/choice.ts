@@ -55,9 +55,10 @@ export const ruleSchema = z.enum([
 export type RuleName = z.infer<typeof ruleSchema>;
 
 const snapshotValueSchema = z.strictObject({
+  /** which record and field, independent of what it is called */
+  key: z.string().max(120),
   name: z.string().max(200),
-  unit: z.string().max(40),
-  value: z.union([z.number(), z.string().max(400), z.null()]),
+  value: z.union([z.number(), z.string().max(2000), z.null()]),
 });
 
 /** A dose that somebody answers for. Its snapshot is never changed: a later edit upstream marks it out of date. */

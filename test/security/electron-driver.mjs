@@ -1,0 +1,87 @@
+// Boots the built main entry and preload under the stand-in and prints what an outsider could and could not do.
+import { createRequire, registerHooks } from "node:module";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+
+const root = join(import.meta.dirname, "..", "..");
+const standIn = pathToFileURL(join(import.meta.dirname, "electron-stand-in.mjs")).href;
+registerHooks({
+  resolve: (specifier, context, next) =>
+    specifier === "electron" ? { url: standIn, shortCircuit: true } : next(specifier, context),
+});
+const { seen, app } = await import(standIn);
+await import(pathToFileURL(join(root, "out", "main", "electron.js")).href);
+await new Promise((resolve) => setTimeout(resolve, 50));
+
+if (process.env.STAND_IN_SECOND === "yes") {
+  console.log(JSON.stringify({ windows: seen.windows.length, quits: seen.quits }));
+  process.exit(0);
+}
+const [window] = seen.windows;
+const { webContents } = window;
+const prevented = (event, ...rest) => {
+  let stopped = false;
+  webContents.emit(event, { preventDefault: () => (stopped = true) }, ...rest);
+  return stopped;
+};
+const page = async (url) => {
+  const response = await seen.handlers.flocwright(new Request(url));
+  return {
+    status: response.status,
+    policy: response.headers.get("content-security-policy"),
+    text: (await response.text()).slice(0, 40),
+  };
+};
+const [channel] = Object.keys(seen.channels);
+const call = (frame, name, input = {}) => seen.channels[channel]({ senderFrame: frame }, name, input);
+const own = { url: "flocwright://app/index.html", parent: null };
+const answers = {
+  webPreferences: window.options.webPreferences,
+  schemes: seen.schemes,
+  loaded: [...seen.loaded],
+  popup: webContents.openHandler({ url: "https://example.invalid" }),
+  navigateAway: prevented("will-navigate", "https://example.invalid/"),
+  navigateLookalike: prevented("will-navigate", "flocwright://app.example.invalid/"),
+  navigateHome: prevented("will-navigate", "flocwright://app/index.html"),
+  redirectAway: prevented("will-redirect", "file:///etc/hostname"),
+  webview: prevented("will-attach-webview"),
+  permission: await new Promise((resolve) => seen.permissions.request(null, "camera", resolve)),
+  permissionCheck: seen.permissions.check(null, "geolocation"),
+  index: await page("flocwright://app/index.html"),
+  traversal: await page("flocwright://app/../../package.json"),
+  encodedTraversal: await page("flocwright://app/..%2f..%2fpackage.json"),
+  otherHost: await page("flocwright://elsewhere/index.html"),
+  channels: Object.keys(seen.channels),
+  about: await call(own, "host.about"),
+  unknownCall: await call(own, "__proto__"),
+  foreignFrame: await call({ url: "https://example.invalid/", parent: null }, "host.about"),
+  childFrame: await call({ ...own, parent: own }, "host.about"),
+  noFrame: await call(null, "host.about"),
+};
+await call(own, "study.createDemo");
+const lock = join(process.env.FLOCWRIGHT_FOLDER, "Demo (invented).flocwright.lock");
+answers.lockedWhileOpen = existsSync(lock);
+seen.loaded.length = 0;
+webContents.emit("render-process-gone");
+answers.reloadedAfterCrash = [...seen.loaded];
+answers.afterReload = (await call(own, "study.current")).ok;
+app.emit("second-instance");
+answers.focusedBySecond = window.focused === true;
+app.emit("window-all-closed");
+answers.quits = seen.quits;
+answers.lockedAfterQuit = existsSync(lock);
+
+const require = createRequire(import.meta.url);
+const Module = require("node:module");
+const load = Module._load;
+const standInModule = await import(standIn);
+Module._load = (name, ...rest) => (name === "electron" ? standInModule : load(name, ...rest));
+require(join(root, "out", "preload", "preload.cjs"));
+answers.exposed = Object.fromEntries(
+  Object.entries(seen.exposed).map(([name, api]) => [name, Object.keys(api)]),
+);
+await seen.exposed.flocwright.call("host.about", { x: 1 });
+answers.invoked = seen.invoked;
+console.log(JSON.stringify(answers));
+process.exit(0);
