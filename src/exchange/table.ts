@@ -17,8 +17,7 @@ const largestCell = 10_000;
 
 /**
  * Reads separated values. The separator is taken from the head line, the decimal mark from `mark` or from the cells
- * that decide it; where ";" separates, an undecided mark is the comma only if cells say so. Faults name file, line
- * and column.
+ * that decide it; a file separated by commas has the point. Faults name file, line and column.
  */
 export function readTable(text: string, name: string, mark: DecimalMark | null): Outcome<Table> {
   const body = text.replace(/^\uFEFF/, "");
@@ -92,12 +91,8 @@ function inferMark(
           `${name}: line ${row.line}, column ${heads[index] ?? ""}: "${cell}" has another decimal mark than line ${first.line}, column ${first.head}.`,
         );
     }
-  // Where the comma separates cells, a point is the only decimal mark an unquoted number can have.
-  if (first === null && separator === ",") {
-    const commas = rows.some((row) => row.cells.some((cell) => /^[<>+-]?\s*\d+,\d+$/.test(cell)));
-    const points = rows.some((row) => row.cells.some((cell) => /^[<>+-]?\s*\d+\.\d+$/.test(cell)));
-    if (points && !commas) return good(null);
-  }
+  // A comma that separates cells is not the decimal mark, so there the point is, even where no cell decides it.
+  if (first === null && separator === ",") return good(".");
   return good(first?.mark ?? null);
 }
 

@@ -134,6 +134,14 @@ describe("tables", () => {
         message: expect.stringContaining(words) as string,
       });
   });
+  test("a comma that separates is not the decimal mark; with semicolons an undecided number is refused", () => {
+    expect(readTable("a,b\n1.234,2.345\n", "f.csv", null)).toMatchObject({ ok: true, value: { mark: "." } });
+    const open = readTable("a;b\n1,234;2,345\n", "f.csv", null);
+    expect(open).toMatchObject({ ok: true, value: { mark: null } });
+    expect(open.ok && numberAt(open.value, open.value.rows[0]!, 0)).toMatchObject({ ok: false });
+    const given = readTable("a;b\n1,234;2,345\n", "f.csv", ",");
+    expect(given.ok && numberAt(given.value, given.value.rows[0]!, 0)).toEqual({ ok: true, value: 1.234 });
+  });
   test("lines are counted through quoted line ends", () => {
     const table = readTable('a,b\n"one\ntwo",1\n3,x\n', "f.csv", ".");
     expect(table.ok && table.value.rows.map((row) => row.line)).toEqual([2, 4]);
