@@ -41,7 +41,11 @@ function runAnalyse(args: string[]): Outcome<unknown> {
 }
 
 function rowsOf(table: Table): Outcome<AnalyseRow[]> {
-  const doseColumns = doseHeads.map((head) => table.heads.indexOf(head));
+  // A column that is there but wholly empty says no more than one that is missing.
+  const filled = (column: number) => column >= 0 && table.rows.some((row) => row.cells[column] !== "");
+  const doseColumns = doseHeads
+    .map((head) => table.heads.indexOf(head))
+    .map((column) => (filled(column) ? column : -1));
   if (doseColumns.every((column) => column < 0))
     return bad(`${table.name}: there is no dose column; name one ${doseHeads.join(" or ")}.`);
   const columns = responseSpecs.map((spec) => ({ spec, column: table.heads.indexOf(spec.name) }));

@@ -5,6 +5,9 @@ import type { Ink } from "./ink.ts";
 
 type XY = { x: number; y: number };
 
+/** band, mean, preview and prediction lines come before the jars */
+const firstJars = 6;
+
 // Ticks on the failing side of a limit say which side is wrong without colour.
 function failingTicks(data: DoseChartData, ink: Ink): Plugin<"scatter"> {
   return {
@@ -136,6 +139,12 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
       data.preview.map((at) => ({ x: at.dose, y: at.mean })),
       { label: "preview", borderColor: ink.soft, borderWidth: 1.5, borderDash: [2, 3] },
     ),
+    ...(["low", "high"] as const).map((end) =>
+      line(
+        data.prediction.map((at) => ({ x: at.dose, y: at[end] })),
+        { label: `one more jar, ${end}`, borderColor: color, borderWidth: 1, borderDash: [1, 4] },
+      ),
+    ),
     {
       label: "jars",
       data: kept.map((point) => ({ x: point.dose, y: point.value })),
@@ -165,6 +174,7 @@ function valueRange(data: DoseChartData): { min?: number; max?: number } {
   const values = [
     ...data.points.map((point) => point.value),
     ...data.curve.map((at) => at.mean),
+    ...data.prediction.flatMap((at) => [at.low, at.high]),
     ...(data.limit ? [data.limit.value] : []),
   ].filter(Number.isFinite);
   if (values.length === 0) return {};
@@ -224,11 +234,11 @@ export function doseChartConfig(
         legend: { display: false },
         annotation: { annotations: annotations(data, ink, pickedDose) },
         tooltip: {
-          filter: (item) => item.datasetIndex >= 4,
+          filter: (item) => item.datasetIndex >= firstJars,
           callbacks: {
             label: (item) => {
               const list = data.points.filter(
-                (point) => (item.datasetIndex === 5) === (point.leftOut === true),
+                (point) => (item.datasetIndex === firstJars + 1) === (point.leftOut === true),
               );
               const point = list[item.dataIndex];
               if (!point) return "";

@@ -26,6 +26,8 @@ export interface DoseChartData {
   points: ChartPoint[];
   /** fitted mean with its band, in rising dose; empty where there is no fit */
   curve: { dose: number; mean: number; low: number; high: number }[];
+  /** where one more jar would fall (95 % prediction); empty where it is not shown */
+  prediction: { dose: number; low: number; high: number }[];
   /** instant preview polynomial, drawn dotted and labelled; empty otherwise */
   preview: { dose: number; mean: number }[];
   limit: { value: number; side: "at-most" | "at-least"; label: string } | null;

@@ -4,12 +4,21 @@ import { savingAgainst, type Saving } from "../../src/choice/against-today.ts";
 import { chanceToMiss } from "../../src/choice/miss.ts";
 import type { RuleResult } from "../../src/choice/rules.ts";
 import { normalFrom, seededRandom } from "../../src/curve/random.ts";
-import { targetsOf } from "../../src/study/derive/choice.ts";
+import { targetsOf, type ChoiceChain } from "../../src/study/derive/choice.ts";
 import { useChain } from "./chain.ts";
+import { useDoseLine } from "./dose-line.ts";
 import { useStudy } from "./study.ts";
 
 const draws = 1000;
 const seed = 1;
+const settleMs = 150;
+
+function limitsWithCurves(choice: ChoiceChain) {
+  return choice.bars.flatMap(({ limit }) => {
+    const curve = choice.curves.find((one) => one.response === limit.response);
+    return curve ? [{ limit, curve }] : [];
+  });
+}
 
 /** The simulated part of the rules, worked out one rule at a time between frames so that typing never waits. */
 export const useRuleWork = defineStore("rule-work", () => {
@@ -25,10 +34,7 @@ export const useRuleWork = defineStore("rule-work", () => {
       savings.value = new Map();
       if (!choice || !study.state || !chain.series) return;
       const targets = targetsOf(study.state, chain.series.series.id);
-      const limits = choice.bars.flatMap(({ limit }) => {
-        const curve = choice.curves.find((one) => one.response === limit.response);
-        return curve ? [{ limit, curve }] : [];
-      });
+      const limits = limitsWithCurves(choice);
       const found = new Map<RuleResult, number>();
       const saved = new Map<RuleResult, Saving>();
       const today = targets?.presentDoseKgPerT ?? null;
@@ -66,7 +72,33 @@ export const useRuleWork = defineStore("rule-work", () => {
     { immediate: true },
   );
 
+  const line = useDoseLine();
+  const here = shallowRef<ReadonlyMap<string, number>>(new Map());
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  watch(
+    [() => chain.choice, () => line.dose],
+    ([choice, dose]) => {
+      clearTimeout(waiting);
+      if (!choice || dose === null) return void (here.value = new Map());
+      waiting = setTimeout(() => {
+        const targets = study.state && chain.series ? targetsOf(study.state, chain.series.series.id) : null;
+        const found = chanceToMiss({
+          dose,
+          limits: limitsWithCurves(choice),
+          sharedRelative: chain.series?.uncertaintyA?.sharedLeft ?? 0,
+          driftRelative: (targets?.feedDriftPct ?? 0) / 100,
+          normal: normalFrom(seededRandom(seed)),
+          draws,
+        });
+        here.value = new Map(found.map(({ limit, chance }) => [limit.words, chance]));
+      }, settleMs);
+    },
+    { immediate: true },
+  );
+
   return {
+    /** the chance to miss a limit at the dose looked at, by the limit's words */
+    missHere: (words: string) => here.value.get(words) ?? null,
     draws,
     seed,
     missOf: (rule: RuleResult) => chances.value.get(rule) ?? null,

@@ -53,7 +53,7 @@ test("one person does the whole job on an empty study, from dishes to pump setti
   await page.getByRole("button", { name: "Add a stock solution" }).click();
   await enter(page, /Neat product weighed in/, "2.5");
   await enter(page, /Whole solution/, "500");
-  await expect(page.getByText("which is")).toBeVisible();
+  await expect(page.getByText("which is, as supplied")).toBeVisible();
 
   await room(page, "Bench").click();
   await page.getByRole("button", { name: "Start the first series" }).click();

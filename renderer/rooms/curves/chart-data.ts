@@ -1,6 +1,6 @@
 import type { ResponseName, ResponseWorking } from "../../../src/curve/analyse-types.ts";
 import { responseSpecs } from "../../../src/curve/analyse-types.ts";
-import { meanAt, meanBand } from "../../../src/curve/bands.ts";
+import { meanAt, meanBand, predictionBand } from "../../../src/curve/bands.ts";
 import { previewPolynomial } from "../../../src/curve/preview.ts";
 import { offScale, onScale } from "../../../src/curve/problem.ts";
 import type { Scale } from "../../../src/curve/types.ts";
@@ -66,6 +66,18 @@ function curveOf(working: ResponseWorking, format: Format): DoseChartData["curve
   }).filter((at) => [at.mean, at.low, at.high].every(Number.isFinite));
 }
 
+/** Where one more jar would fall, 95 %. */
+function predictionOf(working: ResponseWorking, format: Format): DoseChartData["prediction"] {
+  const { fit } = working;
+  if (!fit || fit.report.status !== "converged") return [];
+  const { low, high } = fit.problem.range;
+  const from = fit.model.definedAtZero ? low : Math.max(low, high / 1000);
+  return Array.from({ length: 61 }, (_, i) => {
+    const dose = from + ((high - from) * i) / 60;
+    return { dose: format.toShown(dose, "doseKgPerT"), ...predictionBand(fit, dose) };
+  }).filter((at) => Number.isFinite(at.low) && Number.isFinite(at.high));
+}
+
 function previewOf(
   points: ChartPoint[],
   scale: Scale,
@@ -91,7 +103,7 @@ function previewOf(
 export function chartsOf(
   chain: Chain,
   format: Format,
-  options: { preview: boolean; marks?: DoseMark[] },
+  options: { small: boolean; marks?: DoseMark[] },
 ): ChartEntry[] {
   const { series } = chain;
   if (!series) return [];
@@ -132,7 +144,8 @@ export function chartsOf(
         tested,
         points,
         curve,
-        preview: options.preview && curve.length === 0 ? previewOf(points, spec.scale, tested) : [],
+        prediction: working && !options.small ? predictionOf(working, format) : [],
+        preview: curve.length === 0 ? previewOf(points, spec.scale, tested) : [],
         limit: bar ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words } : null,
         interval: ends,
         marks: options.marks ?? [],

@@ -1,6 +1,8 @@
 import type { ModelName } from "../types.ts";
 import type { CurveModel, HeldFamily, Range, Turning } from "./model.ts";
 
+const rounding = 1e-11;
+
 function horner(u: number, b: number[]): number {
   let sum = 0;
   for (let k = b.length - 1; k >= 0; k--) sum = sum * u + b[k]!;
@@ -36,6 +38,11 @@ export function polynomial(
   const indices = Array.from({ length: degree + 1 }, (_, k) => k);
 
   function turning(b: number[], range: Range): Turning | null {
+    // Curvature that is only rounding beside the rest of the curve places nothing.
+    const reach = Math.max(Math.abs(u(range.low)), Math.abs(u(range.high)));
+    const [b0 = 0, b1 = 0, b2 = 0] = b;
+    if (degree === 2 && Math.abs(b2) * reach * reach < rounding * (Math.abs(b0) + Math.abs(b1) * reach))
+      return null;
     const all = stationary(b).map((point) => ({ dose: dose(point.u), curvature: point.curvature }));
     const candidates =
       degree === 2 ? all : all.filter((point) => point.dose >= range.low && point.dose <= range.high);
