@@ -1,6 +1,6 @@
 import type { Command, SimpleCommand } from "./commands.ts";
 import type { Change } from "./history.ts";
-import { fieldWords } from "./issue-words.ts";
+import { fieldUnit, fieldWords } from "./issue-words.ts";
 import { kindWords, type StudyState } from "./schema/records.ts";
 
 function words(value: unknown): string {
@@ -42,7 +42,8 @@ function simple(
     return `removed ${nameOf(command.kind, command.id, inverse?.do === "add" ? inverse.record : undefined, state)}`;
   const before = inverse?.do === "set" ? inverse.fields : {};
   const parts = Object.entries(command.fields).map(
-    ([field, value]) => `${fieldWords(field)} from ${words(before[field])} to ${words(value)}`,
+    ([field, value]) =>
+      `${fieldWords(field)} from ${words(before[field])} to ${words(value)}${fieldUnit(field) ? ` ${fieldUnit(field)}` : ""}`,
   );
   return `changed ${nameOf(command.kind, command.id, undefined, state)}: ${parts.join("; ")}`;
 }

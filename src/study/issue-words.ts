@@ -1,8 +1,44 @@
 import type { z } from "zod";
 
-/** "totalSolidsPct" -> "total solids pct": a field's name as words for a sentence. */
+const units: Record<string, string> = {
+  KgPerHPerM: "kg/h·m",
+  KgPerT: "kg/t",
+  KgPerL: "kg/L",
+  KgPerH: "kg/h",
+  MgPerL: "mg/L",
+  M3PerH: "m³/h",
+  MsPerCm: "mS/cm",
+  PerWetT: "per wet t",
+  PerT: "per t",
+  Pct: "%",
+  Ml: "mL",
+  Mm: "mm",
+  KPa: "kPa",
+  Rpm: "rpm",
+  Kg: "kg",
+  Min: "min",
+  Hours: "h",
+  G: "g",
+  L: "L",
+  C: "°C",
+  S: "s",
+  M: "m",
+};
+// A single letter is a unit only after a small letter: the A of syringeA is the polymer's.
+const endings = Object.keys(units);
+const unitEnding = new RegExp(
+  `(?:(?<=[a-zA-Z])(?:${endings.filter((one) => one.length > 1).join("|")})|(?<=[a-z])[${endings.filter((one) => one.length === 1).join("")}])$`,
+);
+
+/** The unit that a field's name carries, or "". */
+export function fieldUnit(field: string): string {
+  return units[unitEnding.exec(field)?.[0] ?? ""] ?? "";
+}
+
+/** "totalSolidsPct" -> "total solids": a field's name as words for a sentence, without its unit. */
 export function fieldWords(field: string): string {
   return field
+    .replace(unitEnding, "")
     .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
     .toLowerCase()
     .trim();
@@ -12,9 +48,9 @@ export function fieldWords(field: string): string {
 export function describeIssue(error: z.ZodError, subject: string, given: unknown): string {
   const [issue] = error.issues;
   if (!issue) return `This ${subject} could not be read.`;
-  const path = issue.path.map((part) =>
-    typeof part === "number" ? `item ${part + 1}` : fieldWords(String(part)),
-  );
+  const path = issue.path
+    .filter((part) => part !== "result")
+    .map((part) => (typeof part === "number" ? `item ${part + 1}` : fieldWords(String(part))));
   const where = path.length > 0 ? path.join(", ") : subject;
   let value: unknown = given;
   for (const part of issue.path) value = (value as Record<PropertyKey, unknown> | null | undefined)?.[part];

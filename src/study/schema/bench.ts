@@ -103,7 +103,10 @@ export const readingSchema = z.strictObject({
     z.strictObject({ kind: z.literal("cake-dish"), tareG: massG, wetG: massG, dryG: massG }),
     z.strictObject({ kind: z.literal("cake-ts"), pct: sharePct }),
     z.strictObject({ kind: z.literal("capture"), pct: sharePct }),
-    z.strictObject({ kind: z.literal("floc-grade"), grade: z.int().min(1).max(5) }),
+    z.strictObject({
+      kind: z.literal("floc-grade"),
+      grade: z.int("must be a whole number from 1 to 5").min(1, "must be 1 to 5").max(5, "must be 1 to 5"),
+    }),
   ]),
 });
 export type ReadingKind = z.infer<typeof readingSchema>["result"]["kind"];
