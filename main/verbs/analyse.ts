@@ -1,11 +1,11 @@
 import { analyseJars } from "../../src/curve/analyse.ts";
 import { responseSpecs, type AnalyseRow } from "../../src/curve/analyse-types.ts";
-import { numberAt, readingAt, readTable, type Table } from "../../src/exchange/table.ts";
+import { numberAt, readingAt, type Table } from "../../src/exchange/table.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
-import { decimalOption } from "./decimal-option.ts";
 import { optionalColumns } from "./jar-columns.ts";
-import { readArguments, readTextFile, type Verb } from "./verb.ts";
+import { oneTable } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "analyse FILE.csv [--decimal . | ,]";
 const doseHeads = ["dose_a_kg_per_t", "dose_b_kg_per_t"] as const;
@@ -17,21 +17,14 @@ export const analyse: Verb = {
 };
 
 function runAnalyse(args: string[]): Outcome<unknown> {
-  const parsed = readArguments(args, { decimal: { type: "string" } }, usage);
-  if (!parsed.ok) return parsed;
-  const [path, ...rest] = parsed.value.positionals;
-  if (path === undefined || rest.length > 0) return bad(`Name one file. Usage: ${usage}`);
-  const mark = decimalOption(parsed.value.values["decimal"]);
-  if (!mark.ok) return mark;
-  const text = readTextFile(path);
-  if (!text.ok) return text;
-  const table = readTable(text.value, path, mark.value);
-  if (!table.ok) return table;
-  const rows = rowsOf(table.value);
+  const file = oneTable(args, {}, usage);
+  if (!file.ok) return file;
+  const { path, table } = file.value;
+  const rows = rowsOf(table);
   if (!rows.ok) return rows;
-  const jarColumn = table.value.heads.indexOf("jar");
+  const jarColumn = table.heads.indexOf("jar");
   const jar = (row: number) =>
-    table.value.rows.find((candidate) => candidate.line === row)?.cells[jarColumn] || `on line ${row}`;
+    table.rows.find((candidate) => candidate.line === row)?.cells[jarColumn] || `on line ${row}`;
   const analysed = analyseJars(rows.value, {
     name: path,
     number: (value) => writeSignificant(value, ".", 3),

@@ -1,8 +1,8 @@
-import { columnOf, numberAt, readTable } from "../../src/exchange/table.ts";
+import { columnOf, numberAt } from "../../src/exchange/table.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { checkPump, type Draw } from "../../src/plant/pump-line.ts";
-import { decimalOption } from "./decimal-option.ts";
-import { readArguments, readTextFile, type Verb } from "./verb.ts";
+import { oneTable } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "calibrate FILE.csv [--decimal . | ,]";
 
@@ -13,29 +13,22 @@ export const calibrate: Verb = {
 };
 
 function runCalibrate(args: string[]): Outcome<unknown> {
-  const parsed = readArguments(args, { decimal: { type: "string" } }, usage);
-  if (!parsed.ok) return parsed;
-  const [path, ...rest] = parsed.value.positionals;
-  if (path === undefined || rest.length > 0) return bad(`Name one file. Usage: ${usage}`);
-  const mark = decimalOption(parsed.value.values["decimal"]);
-  if (!mark.ok) return mark;
-  const text = readTextFile(path);
-  if (!text.ok) return text;
-  const table = readTable(text.value, path, mark.value);
-  if (!table.ok) return table;
-  const weighed = table.value.heads.includes("g");
-  if (weighed && table.value.heads.includes("ml"))
+  const file = oneTable(args, {}, usage);
+  if (!file.ok) return file;
+  const { path, table } = file.value;
+  const weighed = table.heads.includes("g");
+  if (weighed && table.heads.includes("ml"))
     return bad(`${path}: has both a column "ml" and a column "g"; keep one.`);
-  const places = ["setting", weighed ? "g" : "ml", "seconds"].map((head) => columnOf(table.value, head));
+  const places = ["setting", weighed ? "g" : "ml", "seconds"].map((head) => columnOf(table, head));
   for (const place of places) if (!place.ok) return place;
   const columns = places.map((place) => (place.ok ? place.value : 0));
   const draws: Draw[] = [];
-  for (const row of table.value.rows) {
+  for (const row of table.rows) {
     const numbers: number[] = [];
     for (const [index, column] of columns.entries()) {
-      const value = numberAt(table.value, row, column);
+      const value = numberAt(table, row, column);
       if (!value.ok) return value;
-      const place = `${path}: line ${row.line}, column ${table.value.heads[column]}`;
+      const place = `${path}: line ${row.line}, column ${table.heads[column]}`;
       if (value.value === null) return bad(`${place}: is empty.`);
       if (value.value < 0 || (index > 0 && value.value === 0))
         return bad(`${place}: ${value.value} must be above 0.`);

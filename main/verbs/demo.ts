@@ -3,7 +3,8 @@ import { dirname, resolve } from "node:path";
 import { bad, good } from "../../src/outcome.ts";
 import { demoCommands } from "../../src/study/demo.ts";
 import { writeDemo } from "../service/standalone.ts";
-import { readArguments, type Verb } from "./verb.ts";
+import { oneFile } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "demo FILE.flocwright";
 
@@ -11,10 +12,9 @@ const usage = "demo FILE.flocwright";
 export const demo: Verb = {
   usage,
   run: (args) => {
-    const parsed = readArguments(args, {}, usage);
-    if (!parsed.ok) return Promise.resolve(parsed);
-    const [name, ...rest] = parsed.value.positionals;
-    if (name === undefined || rest.length > 0) return Promise.resolve(bad(`Name one file. Usage: ${usage}`));
+    const file = oneFile(args, {}, usage);
+    if (!file.ok) return Promise.resolve(file);
+    const { path: name } = file.value;
     if (!name.endsWith(".flocwright"))
       return Promise.resolve(bad(`${name}: a study's file name ends in .flocwright.`));
     const path = resolve(name);

@@ -1,7 +1,8 @@
 import { resolve } from "node:path";
 import { bad } from "../../src/outcome.ts";
 import { summarise } from "../service/standalone.ts";
-import { readArguments, type Verb } from "./verb.ts";
+import { oneFile } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "inspect FILE.flocwright";
 
@@ -9,10 +10,9 @@ const usage = "inspect FILE.flocwright";
 export const inspect: Verb = {
   usage,
   run: (args) => {
-    const parsed = readArguments(args, {}, usage);
-    if (!parsed.ok) return Promise.resolve(parsed);
-    const [name, ...rest] = parsed.value.positionals;
-    if (name === undefined || rest.length > 0) return Promise.resolve(bad(`Name one file. Usage: ${usage}`));
+    const file = oneFile(args, {}, usage);
+    if (!file.ok) return Promise.resolve(file);
+    const { path: name } = file.value;
     const summary = summarise(resolve(name), new Date().toISOString());
     return Promise.resolve(summary.ok ? summary : bad(`${name}: ${summary.message}`));
   },

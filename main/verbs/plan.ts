@@ -2,7 +2,8 @@ import { makePlan, planInputSchema } from "../../src/bench/plan.ts";
 import { seededRandom } from "../../src/curve/random.ts";
 import { bad } from "../../src/outcome.ts";
 import { readJsonFile } from "./json-input.ts";
-import { readArguments, type Verb } from "./verb.ts";
+import { oneFile } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "plan FILE.json";
 
@@ -10,10 +11,9 @@ const usage = "plan FILE.json";
 export const plan: Verb = {
   usage,
   run: (args) => {
-    const parsed = readArguments(args, {}, usage);
-    if (!parsed.ok) return Promise.resolve(parsed);
-    const [path, ...rest] = parsed.value.positionals;
-    if (path === undefined || rest.length > 0) return Promise.resolve(bad(`Name one file. Usage: ${usage}`));
+    const file = oneFile(args, {}, usage);
+    if (!file.ok) return Promise.resolve(file);
+    const { path } = file.value;
     const input = readJsonFile(path, planInputSchema);
     if (!input.ok) return Promise.resolve(input);
     const made = makePlan(input.value, seededRandom(input.value.seed));

@@ -1,7 +1,8 @@
 import { bad } from "../../src/outcome.ts";
 import { plantRates, ratesInputSchema } from "../../src/plant/rates.ts";
 import { readJsonFile } from "./json-input.ts";
-import { readArguments, type Verb } from "./verb.ts";
+import { oneFile } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "rates FILE.json";
 
@@ -9,10 +10,9 @@ const usage = "rates FILE.json";
 export const rates: Verb = {
   usage,
   run: (args) => {
-    const parsed = readArguments(args, {}, usage);
-    if (!parsed.ok) return Promise.resolve(parsed);
-    const [path, ...rest] = parsed.value.positionals;
-    if (path === undefined || rest.length > 0) return Promise.resolve(bad(`Name one file. Usage: ${usage}`));
+    const file = oneFile(args, {}, usage);
+    if (!file.ok) return Promise.resolve(file);
+    const { path } = file.value;
     const input = readJsonFile(path, ratesInputSchema);
     if (!input.ok) return Promise.resolve(input);
     const result = plantRates(input.value);

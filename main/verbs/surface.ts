@@ -1,10 +1,10 @@
 import { jarPoints, type JarReading } from "../../src/curve/jars.ts";
 import { fitSurface } from "../../src/curve/surface.ts";
-import { columnOf, numberAt, readingAt, readTable } from "../../src/exchange/table.ts";
+import { columnOf, numberAt, readingAt } from "../../src/exchange/table.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { decimalOption } from "./decimal-option.ts";
 import { optionalColumns } from "./jar-columns.ts";
-import { readArguments, readTextFile, type Verb } from "./verb.ts";
+import { oneTable } from "./one-file.ts";
+import type { Verb } from "./verb.ts";
 
 const usage = "surface FILE.csv --x1 COL --x2 COL --y COL [--log-y] [--decimal . | ,]";
 
@@ -13,7 +13,6 @@ const options = {
   x2: { type: "string" },
   y: { type: "string" },
   "log-y": { type: "boolean" },
-  decimal: { type: "string" },
 } as const;
 
 /** `surface`: the second-order surface over two doses. */
@@ -23,37 +22,29 @@ export const surface: Verb = {
 };
 
 function runSurface(args: string[]): Outcome<unknown> {
-  const parsed = readArguments(args, options, usage);
-  if (!parsed.ok) return parsed;
-  const { positionals, values } = parsed.value;
-  const [path, ...rest] = positionals;
-  if (path === undefined || rest.length > 0) return bad(`Name one file. Usage: ${usage}`);
+  const file = oneTable(args, options, usage);
+  if (!file.ok) return file;
+  const { path, values, table } = file.value;
   for (const needed of ["x1", "x2", "y"])
     if (values[needed] === undefined) return bad(`--${needed} is missing. Usage: ${usage}`);
-  const mark = decimalOption(values["decimal"]);
-  if (!mark.ok) return mark;
-  const text = readTextFile(path);
-  if (!text.ok) return text;
-  const table = readTable(text.value, path, mark.value);
-  if (!table.ok) return table;
-  const places = ["x1", "x2", "y"].map((name) => columnOf(table.value, String(values[name])));
+  const places = ["x1", "x2", "y"].map((name) => columnOf(table, String(values[name])));
   for (const place of places) if (!place.ok) return place;
   const [x1, x2, y] = places.map((place) => (place.ok ? place.value : 0)) as [number, number, number];
   const scale = values["log-y"] === true ? "log" : "linear";
   const readings: JarReading[] = [];
-  for (const row of table.value.rows) {
-    const a = numberAt(table.value, row, x1);
+  for (const row of table.rows) {
+    const a = numberAt(table, row, x1);
     if (!a.ok) return a;
-    const b = numberAt(table.value, row, x2);
+    const b = numberAt(table, row, x2);
     if (!b.ok) return b;
-    const response = readingAt(table.value, row, y);
+    const response = readingAt(table, row, y);
     if (!response.ok) return response;
     if (a.value === null || b.value === null || response.value === null) continue;
     if (scale === "log" && response.value.value <= 0)
       return bad(
-        `${path}: line ${row.line}, column ${table.value.heads[y]}: the logarithm of ${response.value.value} cannot be taken.`,
+        `${path}: line ${row.line}, column ${table.heads[y]}: the logarithm of ${response.value.value} cannot be taken.`,
       );
-    const extra = optionalColumns(table.value, row);
+    const extra = optionalColumns(table, row);
     if (!extra.ok) return extra;
     readings.push({ row: row.line, doses: [a.value, b.value], ...response.value, ...extra.value });
   }

@@ -1,4 +1,5 @@
 import { aiccFrom } from "./aicc.ts";
+import { blankReport } from "./blank-report.ts";
 import { bootstrapInterval } from "./bootstrap.ts";
 import { solveColumns } from "./deviance.ts";
 import { findOutliers, influenceOf, orderTrend } from "./diagnostics.ts";
@@ -73,31 +74,6 @@ export function fitModel(model: CurveModel, points: DosePoint[], options: FitOpt
   return { report: reportOf(model, problem, fixed, result, options), model, problem, estimate: result };
 }
 
-function emptyReport(model: CurveModel, problem: Problem, result: Estimate): FitReport {
-  return {
-    model: model.name,
-    n: problem.x.length,
-    rowsUsed: problem.allRows.flat().sort((a, b) => a - b),
-    scale: problem.scale,
-    status: result.status,
-    iterations: result.iterations,
-    parameters: [],
-    covariance: [],
-    rss: null,
-    df: null,
-    residualSd: null,
-    r2: null,
-    aicc: null,
-    aiccNatural: null,
-    fModel: null,
-    lackOfFit: null,
-    optimum: null,
-    outliers: [],
-    influence: [],
-    warnings: problem.anyCensored ? ["censored"] : [],
-  };
-}
-
 function reportOf(
   model: CurveModel,
   problem: Problem,
@@ -105,7 +81,10 @@ function reportOf(
   result: Estimate,
   options: FitOptions,
 ): FitReport {
-  const report = emptyReport(model, problem, result);
+  const report: FitReport = {
+    model: model.name,
+    ...blankReport(problem.allRows, problem.scale, result.status, result.iterations, problem.anyCensored),
+  };
   if (result.status !== "converged") return report;
   const level = options.level ?? 0.95;
   const n = problem.x.length;

@@ -1,5 +1,6 @@
 import { leastSquaresDeviance } from "./deviance.ts";
 import { aiccFrom } from "./aicc.ts";
+import { blankReport } from "./blank-report.ts";
 import {
   convexHull,
   eigenvaluesOf,
@@ -163,25 +164,13 @@ export function fitSurface(points: SurfacePoint[], scale: Scale, withInfluence =
 function emptyFit(points: SurfacePoint[], scale: Scale): SurfaceFit {
   const report: SurfaceReport = {
     model: "surface",
-    n: points.length,
-    rowsUsed: points.flatMap((point) => point.allRows ?? [point.row]).sort((a, b) => a - b),
-    scale,
-    status: "too-few-points",
-    iterations: 0,
-    parameters: [],
-    covariance: [],
-    rss: null,
-    df: null,
-    residualSd: null,
-    r2: null,
-    aicc: null,
-    aiccNatural: null,
-    fModel: null,
-    lackOfFit: null,
-    optimum: null,
-    outliers: [],
-    influence: [],
-    warnings: points.some((point) => point.censored) ? ["censored"] : [],
+    ...blankReport(
+      points.map((point) => point.allRows ?? [point.row]),
+      scale,
+      "too-few-points",
+      0,
+      points.some((point) => point.censored),
+    ),
     stationary: null,
   };
   return {
