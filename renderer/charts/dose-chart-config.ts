@@ -199,7 +199,16 @@ export function doseChartConfig(
 ): ChartConfiguration<"scatter", XY[]> {
   const font = { family: ink.font, size: 12 };
   const axis = { grid: { color: ink.rule, lineWidth: 0.6 }, border: { color: ink.soft } };
-  const ticks = { color: ink.soft, font, callback: (value: number | string) => words.number(Number(value)) };
+  const ticks = {
+    color: ink.soft,
+    font,
+    // The ends of an axis are rarely round: only round values are worth reading.
+    callback(this: { min: number; max: number }, value: number | string): string {
+      const at = Number(value);
+      const isEnd = at === this.min || at === this.max;
+      return isEnd && Number(at.toPrecision(2)) !== at ? "" : words.number(at);
+    },
+  };
   return {
     type: "scatter",
     data: { datasets: datasets(data, ink) },

@@ -1,4 +1,4 @@
-// npm run bench: prints each figure as a JSON line with its median and 95th percentile. Never part of the tests.
+// npm run bench [-- --json]: prints each figure as a JSON line with its median and 95th percentile. Never part of the tests.
 import { spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -7,6 +7,7 @@ import { chromium } from "playwright";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
 import { printCoverage } from "./coverage.ts";
+import { compareWithYardstick, type BenchData } from "./yardstick.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
 import { fastGaussianValley, fastRefitter } from "../../src/curve/fast-refit.ts";
 import { solveLeastSquares } from "../../src/curve/least-squares.ts";
@@ -22,6 +23,11 @@ import { demoCommands } from "../../src/study/demo.ts";
 
 const root = join(import.meta.dirname, "..", "..");
 const folder = mkdtempSync(join(tmpdir(), "flocwright-bench-"));
+
+const wantsData = process.argv.includes("--json");
+const ours = { refitUs: NaN, surfaceUs: NaN };
+const data: Partial<BenchData> = {};
+const median = (values: number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 
 function print(name: string, unit: string, values: number[], budget: number | null, more: object = {}): void {
   const sorted = [...values].sort((a, b) => a - b);
@@ -86,6 +92,10 @@ print(
   const values = await timed(3, () =>
     bootstrapOptima(model, fit.problem, new Map(), fit.estimate, refits, 1),
   );
+  ours.refitUs = (median(values) * 1000) / refits;
+  const { x, y } = fit.problem;
+  const { residuals, parameters } = fit.estimate;
+  data.valley = { x, fitted: y.map((value, i) => value - residuals[i]!), residuals, parameters };
   print(
     "one bootstrap refit, Gaussian valley, 24 points",
     "us",
@@ -136,6 +146,8 @@ print(
   );
   const draws = 2000;
   const values = await timed(5, () => caseBootstrap(design, y, draws, seededRandom(9)));
+  ours.surfaceUs = (median(values) * 1000) / draws;
+  data.surface = { design, y };
   print(
     "one case bootstrap, second-order surface, 30 points",
     "us",
@@ -167,6 +179,8 @@ print(
     }),
   );
 }
+
+if (wantsData) compareWithYardstick(data as BenchData, ours);
 
 // Opening a study of 2,000 jars.
 {

@@ -146,7 +146,10 @@ export function chartsOf(
         curve,
         prediction: working && !options.small ? predictionOf(working, format) : [],
         preview: curve.length === 0 ? previewOf(points, spec.scale, tested) : [],
-        limit: bar ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words } : null,
+        limit:
+          bar && !options.small
+            ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words }
+            : null,
         interval: ends,
         marks: options.marks ?? [],
         polymer: letter,
