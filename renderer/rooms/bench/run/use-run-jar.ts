@@ -112,6 +112,15 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
     const one = step.value;
     said.value = "";
     if (!here || !one) return;
+    // What the number on the screen was for: once it is accepted another one is asked for.
+    const asked = spec.value?.key ?? "";
+    const drainsStill = one.kind === "drain" && run.position.startedAt !== null && !up.value;
+    if (drainsStill && !asked.includes(" lap ") && !stepDone(here, one)) {
+      said.value = field.value?.dirty
+        ? "The time is not up yet: + keeps this volume as a lap, Enter takes it when the time is up."
+        : "Still draining: type the volume when the time is up, + marks a lap.";
+      return;
+    }
     if (field.value && !(await field.value.leave())) return;
     switch (one.kind) {
       case "inject":
@@ -132,27 +141,20 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
         if ((here.jar.asMixed?.pours ?? null) === null) await edit.run(poursOf(here, one.pours));
         return advance();
       case "drain":
-        return acceptDrain();
+        return acceptDrain(asked);
       default:
         return advance();
     }
   }
 
-  function acceptDrain(): void {
+  function acceptDrain(asked: string): void {
     const { startedAt, laps } = run.position;
     const here = jar.value;
     if (!here) return;
     const done = stepDone(here, { kind: "drain", seconds: 0 });
     if (startedAt === null && !done) return run.move({ startedAt: new Date().toISOString() });
-    if (!done && !up.value) {
-      said.value = "Still draining: type the volume when the time is up, + marks a lap.";
-      return;
-    }
-    const shown = spec.value?.key ?? "";
-    // A lap's field was shown: it is answered now, with a volume or with nothing.
-    const left = shown.includes(" lap ")
-      ? laps.filter((lap) => `${here.jar.id} lap ${lap.atS}` !== shown)
-      : laps;
+    // A lap that was asked for is answered now, with a volume or with nothing.
+    const left = laps.filter((lap) => `${here.jar.id} lap ${lap.atS}` !== asked);
     const waiting = left.some(({ ml }) => ml === null);
     if (waiting && done) return run.move({ laps: left });
     advance();
