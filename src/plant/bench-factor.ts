@@ -54,10 +54,13 @@ export interface NextDose {
   relative: number | null;
 }
 
+/** Two-sided 95 % factor of the normal distribution, for parts whose uncertainty is taken as known. */
+const normal95 = 1.959964;
+
 /**
- * The plant dose to set next: factor x bench dose. Relative standard uncertainties join in quadrature; the factor of
- * Student takes the effective degrees of freedom (JCGM 100, annex G.4), since a factor rests on few trials. Ends are
- * formed in ln dose.
+ * The plant dose to set next: factor x bench dose. Relative standard uncertainties join in quadrature; for the range
+ * each part enters at its own 95 % (Student's for the factor, which rests on few trials), which holds in simulation
+ * where effective degrees of freedom do not. Ends are formed in ln dose.
  */
 export function nextDose(
   benchDoseKgPerT: number,
@@ -68,8 +71,7 @@ export function nextDose(
   const own = factor?.nextRelative ?? 0;
   const relative = Math.hypot(benchRelative ?? 0, own);
   if (!(relative > 0)) return { doseKgPerT, low: null, high: null, relative: null };
-  const df = own > 0 ? (factor!.n - 1) * (relative / own) ** 4 : 1e6;
-  const half = tFactor(df) * relative;
+  const half = Math.hypot(normal95 * (benchRelative ?? 0), own > 0 ? tFactor(factor!.n - 1) * own : 0);
   return {
     doseKgPerT,
     low: doseKgPerT * Math.exp(-half),
