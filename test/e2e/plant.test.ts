@@ -116,7 +116,8 @@ test("a pump is calibrated, checked, run three times, and the factor found moves
   ).toBeVisible();
   await expect(room(page, "Plant")).toContainText("out of date");
   await page.getByRole("button", { name: "Approve these settings anew" }).click();
-  await expect(room(page, "Plant")).not.toContainText("out of date");
+  await expect(room(page, "Plant")).toContainText("not checked");
+  await expect(page.getByText(/not at this setting: check again here/)).toBeVisible();
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(room(page, "Plant")).toContainText("out of date");
 });

@@ -6,6 +6,11 @@ import { relativeOfProduct } from "../../src/plant/feed.ts";
 import { choosePumpModel } from "../../src/plant/pump-model.ts";
 import { drawError, fitPumpLine, settingError, settingFor, type Draw } from "../../src/plant/pump-line.ts";
 import { drySolidsKgPerH } from "../../src/plant/rates.ts";
+import { applyCommand, type Command } from "../../src/study/commands.ts";
+import { demoCommands } from "../../src/study/demo.ts";
+import { doseOfFlow } from "../../src/study/derive/plant-polymer.ts";
+import { plantChain } from "../../src/study/derive/plant.ts";
+import { emptyState, type StudyState } from "../../src/study/schema/records.ts";
 
 // Seeded simulations of what the formulas propagate: every width must agree within 5 %. 95 % coverage of 20 000
 // simulations is known to 0.0015, so that its own bounds can be tight.
@@ -123,4 +128,39 @@ test("the next dose's range: covers the next trial's own dose about 95 times in 
     expect(inside / runs, `${n} trials`).toBeGreaterThan(0.935);
     expect(inside / runs, `${n} trials`).toBeLessThan(0.975);
   }
+});
+
+test("what a caught flow means as a dose: its range against simulated feed, solids, density, strength, scale and fit", () => {
+  const at = "2026-03-01T12:00:00Z";
+  const demo = [
+    ...demoCommands(at),
+    {
+      do: "set" as const,
+      kind: "feedCase" as const,
+      id: "feed-2",
+      fields: { totalSolidsPct: 2.5, totalSolidsUncertaintyPct: 0.04, densityLimitKgPerL: 0.01 },
+    },
+    { do: "set" as const, kind: "pump" as const, id: "pump-1", fields: { stream: "solution" } },
+  ].reduce<StudyState>((state, command) => had(applyCommand(state, command as Command)).state, emptyState());
+  const usual = plantChain(demo, "series-1", { a: 5.2, b: null }).cases[1]!;
+  const { polymer } = usual.polymers[0]!;
+  const flow = 17_000;
+  const said = doseOfFlow(polymer, flow, { ...usual.load, parts: usual.feed.parts });
+  const part = (name: string) => polymer.doseParts.find((one) => one.name === name)!.relative!;
+  const random = seededRandom(51);
+  const normal = normalFrom(random);
+  const box = (limit: number) => limit * (2 * random() - 1);
+  const doses = Array.from({ length: runs }, () => {
+    const load = drySolidsKgPerH(
+      16 * (1 + 0.015 * normal()),
+      usual.densityKgPerL! + box(0.01),
+      2.5 + 0.04 * normal(),
+    );
+    const active = (flow * 60 * 1 * (0.2 + box(0.01))) / 100 / 1000;
+    const scale = 1 + part("bench scale") * normal() + part("fit of the bench curve") * normal();
+    return (scale * 1000 * active) / load;
+  }).sort((a, b) => a - b);
+  const half = (doses[Math.floor(0.975 * runs)]! - doses[Math.floor(0.025 * runs)]!) / 2;
+  expect((said.high! - said.low!) / 2 / half).toBeGreaterThan(0.95);
+  expect((said.high! - said.low!) / 2 / half).toBeLessThan(1.05);
 });

@@ -3,7 +3,7 @@ import { bad, good, type Outcome } from "../../outcome.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { Figure } from "./figure.ts";
 import type { FeedChain } from "./plant-feed.ts";
-import { doseOfFlow, type PlantPolymer } from "./plant-polymer.ts";
+import { doseOfFlow, leftOutParts, type PlantPolymer } from "./plant-polymer.ts";
 import type { PumpChain } from "./plant-pump.ts";
 import type { StateTone } from "./tone.ts";
 
@@ -31,9 +31,16 @@ export interface CheckChain {
   word: string;
   /** what to do, in plain sentences */
   advice: string[];
+  /** false where the pump is to be set to something else by now: the check does not speak for that */
+  atSetting: boolean;
   /** apart from the band: what the caught flow means as a dose, with the range of solids, strength, density and fit */
   dose: Figure | null;
+  /** parts of that range that are not known, in words */
+  doseLeftOut: string[];
 }
+
+/** A check speaks for a setting within this share of the proven range. */
+const nearShare = 0.005;
 
 /** The sentence for a band that is too wide to tell much, or "". */
 export function widthWords(band: CylinderBand): string {
@@ -42,12 +49,13 @@ export function widthWords(band: CylinderBand): string {
     : "";
 }
 
-/** The latest cylinder check of a pump, judged; null where none was made. */
+/** The latest cylinder check of a pump, judged against the settings in force (one a feed case); null where none was made. */
 export function checkChain(
   state: StudyState,
   pump: PumpChain,
   polymer: PlantPolymer | null,
   feed: FeedChain | null,
+  settings: number[],
 ): CheckChain | null {
   const check = Object.values(state.cylinderCheck)
     .filter((one) => one.pumpId === pump.pump.id)
@@ -73,14 +81,18 @@ export function checkChain(
     );
   }
   if (band.ok && widthWords(band.value)) advice.push(widthWords(band.value));
+  const reach = pump.line.ok ? nearShare * (pump.line.value.tested.high - pump.line.value.tested.low) : 0;
+  const atSetting = settings.some((setting) => Math.abs(setting - check.setting) <= reach);
   const measured = (check.amount / check.seconds) * 60;
   return {
     check,
     band,
     inside,
+    atSetting,
     tone: inside === null ? "warn" : inside ? "good" : "bad",
     word: inside === null ? "no band to judge by" : inside ? "pump within its band" : "pump outside its band",
     advice,
+    doseLeftOut: polymer && feed ? leftOutParts(polymer, feed.parts) : [],
     dose: polymer && feed ? doseOfFlow(polymer, measured, { ...feed.load, parts: feed.parts }) : null,
   };
 }

@@ -17,6 +17,8 @@ export interface MixingChain {
   pipeNeeded: Figure;
   /** plant over bench */
   ratio: Figure;
+  /** time of the jars' fast phase that would match the plant, the rest as it is */
+  matchFastS: Figure;
   verdict: { tone: StateTone; words: string };
 }
 
@@ -67,20 +69,21 @@ export function mixingChain(
         : conditions.feedM3PerH + conditions.solutionLPerH / 1000,
     unit: "m³/h",
   };
+  const benchInputs: MadeInput[] = [
+    { name: "power number of the jar's paddle", value: mixing.jarPowerNumber, unit: "" },
+    { name: "diameter of the jar's paddle", value: mixing.jarPaddleMm, unit: "mm" },
+    { name: "sample volume of the series", value: series.sampleVolumeMl, unit: "mL" },
+    { name: "fast speed of the series", value: protocol.fastRpm, unit: "rpm" },
+    { name: "fast time of the series", value: protocol.fastS, unit: "s" },
+    { name: "slow speed of the series (0 for none)", value: protocol.slowRpm, unit: "rpm" },
+    { name: "slow time of the series (0 for none)", value: protocol.slowS, unit: "s" },
+    density,
+    benchMu,
+  ];
   const benchGt = had(
     "ratio",
     "sum of G x t of the fast and the slow phase; G = sqrt(P / (mu V)), P = Np rho N^3 D^5",
-    [
-      { name: "power number of the jar's paddle", value: mixing.jarPowerNumber, unit: "" },
-      { name: "diameter of the jar's paddle", value: mixing.jarPaddleMm, unit: "mm" },
-      { name: "sample volume of the series", value: series.sampleVolumeMl, unit: "mL" },
-      { name: "fast speed of the series", value: protocol.fastRpm, unit: "rpm" },
-      { name: "fast time of the series", value: protocol.fastS, unit: "s" },
-      { name: "slow speed of the series (0 for none)", value: protocol.slowRpm, unit: "rpm" },
-      { name: "slow time of the series (0 for none)", value: protocol.slowS, unit: "s" },
-      density,
-      benchMu,
-    ],
+    benchInputs,
     ([np, paddle, ml, fastRpm, fastS, slowRpm, slowS, rho, mu]) => {
       const camp = (rpm: number, seconds: number) =>
         stirredMixing(stirrerPowerW(np!, rho!, rpm, paddle!), mu!, ml! / 1000, seconds).camp;
@@ -145,7 +148,19 @@ export function mixingChain(
     ],
     ([plant, bench]) => plant! / bench!,
   );
+  const matchFastS = had(
+    "seconds",
+    "(plant Gt - Gt of the slow phase) / G of the fast phase",
+    [{ name: "plant's mixing", value: plantGt.value, unit: "" }, ...benchInputs],
+    ([plant, ...bench]) => {
+      const [np, paddle, ml, fastRpm, , slowRpm, slowS, rho, mu] = bench;
+      const camp = (rpm: number, time: number) =>
+        stirredMixing(stirrerPowerW(np!, rho!, rpm, paddle!), mu!, ml! / 1000, time).camp;
+      return Math.max(0, (plant! - camp(slowRpm!, slowS!)) / camp(fastRpm!, 1));
+    },
+  );
   return {
+    matchFastS,
     benchGt,
     plantG,
     plantGt,

@@ -40,34 +40,56 @@ function latestDecision(state: StudyState, seriesId: string): RecordOf<"decision
   );
 }
 
-/** Half a 95 % interval is about two standard uncertainties of the curve's own place. */
-function fitRelative(state: StudyState, seriesId: string, doseKgPerT: number): number | null {
+/**
+ * Relative standard uncertainty of the curve's own place. A decision's range is two standard uncertainties wide either
+ * way and holds the whole bench scale as well, which is taken out again here: the plant repeats part of it.
+ */
+function fitRelative(
+  state: StudyState,
+  seriesId: string,
+  doseKgPerT: number,
+  scale: number | null,
+): number | null {
   const decision = latestDecision(state, seriesId);
   if (!decision || decision.doseAKgPerT !== doseKgPerT || !(doseKgPerT > 0)) return null;
   const { lowKgPerT, highKgPerT } = decision;
   if (lowKgPerT === null || highKgPerT === null) return null;
-  return (highKgPerT - lowKgPerT) / 4 / doseKgPerT;
+  const quoted = (highKgPerT - lowKgPerT) / 4 / doseKgPerT;
+  const own = quoted ** 2 - (scale ?? 0) ** 2;
+  // nothing but the scale in the range: the dose was typed, and no curve says how sure it is
+  return own > (0.02 * quoted) ** 2 ? Math.sqrt(own) : null;
 }
 
-/** What the whole bench scale may be off by and the plant's own conversion does not repeat (see the dose's uncertainty). */
+/**
+ * What the whole bench scale may be off by, and what of it is left once the plant converts with the very same figures
+ * (see the dose's uncertainty); null where nothing of it is known.
+ */
 function scaleRelative(
   state: StudyState,
   series: RecordOf<"series">,
   stockId: string,
   makeDown: RecordOf<"makeDown"> | null,
-): number | null {
+): { whole: number | null; left: number | null } {
   const { parts, product } = stockChain(state, stockId);
   const sample = sampleChain(state, series.sampleId);
   const usual = Object.values(state.feedCase).find((one) => one.size === "usual");
   const solids =
-    usual && usual.totalSolidsPct === null
-      ? 0
-      : sample.totalSolidsStandard !== null && sample.totalSolids.value !== null
-        ? sample.totalSolidsStandard / sample.totalSolids.value
-        : null;
-  const share = makeDown?.productId === product.id ? 0 : parts.activeShare;
-  const known = [parts.neatMass, parts.totalMass, share, solids].filter((one) => one !== null);
-  return known.some((one) => one > 0) ? Math.hypot(...known) : null;
+    sample.totalSolidsStandard !== null && sample.totalSolids.value !== null
+      ? sample.totalSolidsStandard / sample.totalSolids.value
+      : null;
+  const joined = (all: (number | null)[]) => {
+    const known = all.filter((one) => one !== null);
+    return known.some((one) => one > 0) ? Math.hypot(...known) : null;
+  };
+  const masses = [parts.neatMass, parts.totalMass];
+  return {
+    whole: joined([...masses, parts.activeShare, solids]),
+    left: joined([
+      ...masses,
+      makeDown?.productId === product.id ? 0 : parts.activeShare,
+      usual && usual.totalSolidsPct === null ? 0 : solids,
+    ]),
+  };
 }
 
 /** The polymers that a decision (or a dose looked at) brings to the plant, in order of injection. */
@@ -98,12 +120,13 @@ export function polymersOf(
             productId: benchProduct.id,
           })
         : null;
+    const scale = scaleRelative(state, series, stockId, makeDown);
     const doseParts = [
       {
         name: "fit of the bench curve",
-        relative: letter === "a" ? fitRelative(state, series.id, benchDoseKgPerT) : null,
+        relative: letter === "a" ? fitRelative(state, series.id, benchDoseKgPerT, scale.whole) : null,
       },
-      { name: "bench scale", relative: scaleRelative(state, series, stockId, makeDown) },
+      { name: "bench scale", relative: scale.left },
     ];
     const known = doseParts.flatMap(({ relative }) => (relative === null ? [] : [relative]));
     const next = nextDose(
@@ -172,7 +195,12 @@ function doseFigure(
     source: "trade formulas, sections 5 and 8; JCGM 100 for the sum in quadrature",
   };
   if (factor && !factor.factor.ok) return missingFigure("doseKgPerT", factor.factor.message, made);
-  return figure("doseKgPerT", next.doseKgPerT, made, { low: next.low, high: next.high });
+  // Without the curve's own fit the largest part is missing: a range of the rest would look surer than anybody is.
+  const whole = parts.every(({ relative }) => relative !== null);
+  return figure("doseKgPerT", next.doseKgPerT, made, {
+    low: whole ? next.low : null,
+    high: whole ? next.high : null,
+  });
 }
 
 /** What stands in the way of this polymer's rates, in words; null for nothing. */
@@ -193,6 +221,31 @@ export function missingFor(polymer: PlantPolymer): string | null {
   return null;
 }
 
+/** The parts of a measured flow's dose range, relative standard; null where not known. */
+function flowParts(
+  polymer: PlantPolymer,
+  loadParts: { name: string; relative: number | null }[],
+): { name: string; relative: number | null }[] {
+  const neat = polymer.pump?.pump.stream !== "solution";
+  const activePct = neat ? polymer.product?.activePct : polymer.makeDown?.solutionActivePct;
+  const limit = neat ? polymer.product?.activeLimitPct : polymer.makeDown?.solutionLimitPct;
+  const sameLot = neat && polymer.product?.id === polymer.benchProduct.id;
+  const strength = limit == null || activePct == null ? null : sameLot ? 0 : rectangular(limit, activePct);
+  return [
+    ...loadParts,
+    { name: neat ? "active share" : "solution strength", relative: strength },
+    ...polymer.doseParts,
+  ];
+}
+
+/** Names of the parts that are not known and therefore left out of a measured flow's dose range. */
+export function leftOutParts(
+  polymer: PlantPolymer,
+  loadParts: { name: string; relative: number | null }[],
+): string[] {
+  return flowParts(polymer, loadParts).flatMap(({ name, relative }) => (relative === null ? [name] : []));
+}
+
 /**
  * The dose that a measured pump flow (mL/min, or g/min on a balance) means on a load, with its range from solids,
  * strength, density and fit. The pump's own band is not in it.
@@ -206,14 +259,7 @@ export function doseOfFlow(
   const neat = pump?.stream !== "solution";
   const density = neat ? polymer.product?.densityKgPerL : polymer.makeDown?.solutionDensityKgPerL;
   const activePct = neat ? polymer.product?.activePct : polymer.makeDown?.solutionActivePct;
-  const limit = neat ? polymer.product?.activeLimitPct : polymer.makeDown?.solutionLimitPct;
-  const sameLot = neat && polymer.product?.id === polymer.benchProduct.id;
-  const strength = limit == null || activePct == null ? null : sameLot ? 0 : rectangular(limit, activePct);
-  const parts = [
-    ...load.parts,
-    { name: neat ? "active share" : "solution strength", relative: strength },
-    ...polymer.doseParts,
-  ];
+  const parts = flowParts(polymer, load.parts);
   const made: Made = {
     formula: "1000 x flow x density x strength / load; range 2 x its parts in quadrature",
     inputs: [

@@ -168,7 +168,13 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
       tone: stale ? "warn" : "bad",
     };
   const pump = first.polymer.pump;
-  const check = pump ? checkChain(state, pump, null, null) : null;
+  const settings = chain.cases.flatMap(({ polymers }) =>
+    polymers.flatMap(({ polymer, setting }) =>
+      polymer.letter === first.polymer.letter && setting?.pct != null ? [setting.pct] : [],
+    ),
+  );
+  const latest = pump ? checkChain(state, pump, null, null, settings) : null;
+  const check = latest?.atSetting ? latest : null;
   const old = stale || tableChain(state, seriesId, chain).moved.length > 0;
   return {
     room: "plant",

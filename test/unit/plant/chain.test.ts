@@ -9,6 +9,7 @@ import { tableChain, tableInputs } from "../../../src/study/derive/plant-table.t
 import { landChain, outletChain, unitChain } from "../../../src/study/derive/plant-unit.ts";
 import { driftChain, pairedChain, stepTestChain } from "../../../src/study/derive/plant-watch.ts";
 import { plantChain, pumpChain } from "../../../src/study/derive/plant.ts";
+import { seriesChain } from "../../../src/study/derive/jars.ts";
 import { stripSegments } from "../../../src/study/derive/strip.ts";
 import { emptyState, type StudyState } from "../../../src/study/schema/records.ts";
 
@@ -123,6 +124,7 @@ describe("pump calibration", () => {
         pumpChain(state, "pump-1"),
         usualOf(state).polymers[0]!.polymer,
         usualOf(state).feed,
+        [usualOf(state).polymers[0]!.setting!.pct!],
       )!;
     const add = (state: StudyState, id: string, amount: number, takenAt: string) =>
       apply(state, {
@@ -157,6 +159,11 @@ describe("pump calibration", () => {
     expect(check(passed)).toMatchObject({ inside: true, tone: "good", advice: [] });
     expect(check(passed).dose!.low!).toBeLessThan(check(passed).dose!.value!);
     expect(word(passed)).toBe("checked");
+    expect(check(passed).doseLeftOut).toEqual(["density"]);
+    // Once the dose, and with it the setting, has moved, the old check says nothing about the new setting.
+    const moved = set(passed, "makeDown", "makedown-1", { factorMachineId: "machine-1" });
+    expect(check(moved)).toMatchObject({ inside: true, atSetting: false });
+    expect(word(moved)).toBe("not checked");
     // The dose's range moves with solids and strength; the band does not.
     const wider = set(passed, "feedCase", "feed-2", {
       totalSolidsPct: 2.4831,
@@ -175,6 +182,28 @@ describe("pump calibration", () => {
       message: expect.stringMatching(/outside/) as string,
     });
   });
+});
+
+test("the dose's range: the curve's fit, and of the bench scale only what the plant does not repeat", () => {
+  const parts = (state: StudyState) =>
+    Object.fromEntries(chainOf(state).polymers[0]!.doseParts.map(({ name, relative }) => [name, relative]));
+  // by hand: the decision's 4.9 to 5.5 is 2 u wide either way; masses 0.03 g of 2.381 and 1 g of 500 (rectangular),
+  // active share 1 of 42 (rectangular), and the sample's own solids are its whole scale
+  const solids = seriesChain(demo, "series-1").sample;
+  const masses = Math.hypot(0.03 / 2.381, 1 / Math.sqrt(3) / 500);
+  const whole = Math.hypot(
+    masses,
+    1 / Math.sqrt(3) / 42,
+    solids.totalSolidsStandard! / solids.totalSolids.value!,
+  );
+  expect(parts(demo)["bench scale"]).toBeCloseTo(masses, 10);
+  expect(parts(demo)["fit of the bench curve"]).toBeCloseTo(Math.sqrt((0.3 / 2 / 5.2) ** 2 - whole ** 2), 10);
+  // another lot at the plant keeps the active share's error
+  const other = set(demo, "makeDown", "makedown-1", { productId: "product-2" });
+  expect(parts(other)["bench scale"]).toBeCloseTo(Math.hypot(masses, 1 / Math.sqrt(3) / 42), 10);
+  // a dose that no curve says how sure it is has no range, rather than a narrow one
+  const typed = plantChain(demo, "series-1", { a: 5, b: null }).polymers[0]!;
+  expect(typed.dose).toMatchObject({ value: 5, low: null, high: null });
 });
 
 describe("plant runs and the factor", () => {
