@@ -110,8 +110,20 @@ export function unitChain(one: CasePolymer, feedCase: RecordOf<"feedCase">): Uni
     ageing,
     ...(makeDown.unit === "batch" ? [lasts, ready, least] : []),
     made("Neat product a day", "massKg", "neat x hours", [neat, ...hours], (known) => use(known).kgPerDay),
-    made("a month", "massKg", "a twelfth of the year", [neat, ...hours], (known) => use(known).kgPerMonth),
-    made("a year", "massKg", "neat x hours x days", [neat, ...hours], (known) => use(known).kgPerYear),
+    made(
+      "Neat product a month",
+      "massKg",
+      "a twelfth of the year",
+      [neat, ...hours],
+      (known) => use(known).kgPerMonth,
+    ),
+    made(
+      "Neat product a year",
+      "massKg",
+      "neat x hours x days",
+      [neat, ...hours],
+      (known) => use(known).kgPerYear,
+    ),
     made(
       "Containers a year",
       "ratio",
