@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Answer, Opened } from "../src/contract.ts";
 import type { Outcome } from "../src/outcome.ts";
 import { demoCommands } from "../src/study/demo.ts";
+import type { Change } from "../src/study/history.ts";
 import { extension } from "./storage/format.ts";
 import {
   ok,
@@ -39,6 +40,17 @@ async function newPath(context: Context, name: string): Promise<Outcome<string> 
   return chosen === null
     ? null
     : { ok: true, value: chosen.endsWith(extension) ? chosen : `${chosen}${extension}` };
+}
+
+/** Entries of the history, or the words for one among them that cannot be read. */
+function entries(read: () => Change[]): Answer<{ changes: Change[] }> {
+  try {
+    return ok({ changes: read() });
+  } catch {
+    return refused(
+      "Part of the history in this file cannot be read; what the study holds now is not touched by that.",
+    );
+  }
 }
 
 /** One handler a call of the contract. Hosts reach storage only through here. */
@@ -100,7 +112,7 @@ export const handlers: Handlers = {
   "study.undo": (context, { by }) => moveOnLine(context, "undo", by),
   "study.redo": (context, { by }) => moveOnLine(context, "redo", by),
   "study.history": ({ open }, { beforeSeq, limit }) =>
-    open ? ok({ changes: open.file.history(beforeSeq, limit) }) : refused("No study is open.", "no-study"),
+    open ? entries(() => open.file.history(beforeSeq, limit)) : refused("No study is open.", "no-study"),
   "study.since": ({ open }, { afterSeq }) =>
     open
       ? ok({
@@ -110,7 +122,7 @@ export const handlers: Handlers = {
         })
       : refused("No study is open.", "no-study"),
   "study.historyOf": ({ open }, { kind, id, limit }) =>
-    open ? ok({ changes: open.file.historyOf(kind, id, limit) }) : refused("No study is open.", "no-study"),
+    open ? entries(() => open.file.historyOf(kind, id, limit)) : refused("No study is open.", "no-study"),
   "backup.list": (context) => backupsOfOpen(context),
   "backup.make": (context) => backUpByHand(context),
   "backup.restore": (context, { ref }) => restoreOpen(context, ref),

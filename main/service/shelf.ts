@@ -41,6 +41,19 @@ export function listShelf(context: Context): ShelfEntry[] {
     .sort((a, b) => (a.modifiedAt < b.modifiedAt ? 1 : -1));
 }
 
+// File systems take 255 bytes; the longest that is added is a number, the ending, and what SQLite and a copy append.
+const mostNameBytes = 200;
+// Names that one system keeps for devices, with whatever ending.
+const deviceName = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i;
+
+/** A study's name as a file may bear it anywhere. */
+function safeName(name: string): string {
+  let safe = name.replace(/[\\/:*?"<>|\p{Cc}]/gu, "-").slice(0, 80);
+  while (Buffer.byteLength(safe) > mostNameBytes) safe = safe.slice(0, -1);
+  safe = safe.toWellFormed().replace(/^[.\s]+|[.\s]+$/g, "");
+  return safe === "" || deviceName.test(safe) ? `study ${safe}`.trim() : safe;
+}
+
 /** A file name in the host's folder for a study's name: unsafe characters replaced, a number added where it is taken. */
 export function pathForName(context: Context, name: string): Outcome<string> {
   const { folder } = context.support;
@@ -49,11 +62,7 @@ export function pathForName(context: Context, name: string): Outcome<string> {
   } catch (error) {
     return bad(`The folder for studies cannot be made: ${openFault(error).toLowerCase()}`);
   }
-  const safe =
-    name
-      .replace(/[\\/:*?"<>|\p{Cc}]/gu, "-")
-      .replace(/^[.\s]+|[.\s]+$/g, "")
-      .slice(0, 80) || "study";
+  const safe = safeName(name);
   for (let number = 1; number < 1000; number++) {
     const path = join(folder, `${safe}${number === 1 ? "" : ` ${number}`}${extension}`);
     if (!existsSync(path)) return good(path);

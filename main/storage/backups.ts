@@ -3,8 +3,9 @@ import { join } from "node:path";
 import { backup, DatabaseSync } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { extension } from "./format.ts";
-import { syncPath, takeName } from "./files.ts";
+import { syncPath, takeName, throwAway } from "./files.ts";
 import { openFault, probeFile } from "./probe.ts";
+import { strangePart } from "./schema-check.ts";
 import { atStep } from "./steps.ts";
 import { backupReasons, thinned, type BackupName, type BackupReason } from "./thinning.ts";
 
@@ -57,6 +58,8 @@ function checkCopy(path: string, changes: number | null): Outcome<null> {
   const database = new DatabaseSync(path, { readOnly: true });
   try {
     database.exec("PRAGMA trusted_schema = OFF;");
+    const version = Number(database.prepare("PRAGMA user_version").get()?.["user_version"]);
+    if (strangePart(database, version)) return bad("The copy holds something that is not part of a study.");
     if (database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] !== "ok")
       return bad("The copy came out damaged.");
     const held = Number(database.prepare("SELECT count(*) AS n FROM change").get()?.["n"]);
@@ -87,7 +90,7 @@ export async function makeBackup(
     atStep("backup: copied");
     const checked = checkCopy(part, changes);
     if (!checked.ok) {
-      rmSync(part, { force: true });
+      throwAway(part);
       return bad(`${checked.message} The backup was thrown away; the study itself is as it was.`);
     }
     atStep("backup: looked over");
@@ -97,7 +100,7 @@ export async function makeBackup(
     atStep("backup: thinned");
     return good(path);
   } catch (error) {
-    rmSync(part, { force: true });
+    throwAway(part);
     return bad(`The backup could not be made: ${openFault(error).toLowerCase()}`);
   }
 }
@@ -123,7 +126,7 @@ export function keepBytes(studyPath: string, reason: BackupReason, now: string):
     atStep(`${reason}: named`);
     return good(path);
   } catch (error) {
-    rmSync(part, { force: true });
+    throwAway(part);
     return bad(`No copy could be kept: ${openFault(error).toLowerCase()}`);
   }
 }
@@ -167,14 +170,14 @@ export function putBack(studyPath: string, backupPath: string, now: string): Out
     atStep("restore: copied");
     const copied = checkCopy(part, null);
     if (!copied.ok) {
-      rmSync(part, { force: true });
+      throwAway(part);
       return bad(`${copied.message} The study is as it was.`);
     }
     takeName(part, studyPath);
     atStep("restore: named");
     return good(null);
   } catch (error) {
-    rmSync(part, { force: true });
+    throwAway(part);
     return bad(`The backup could not be restored: ${openFault(error).toLowerCase()}`);
   }
 }

@@ -25,6 +25,10 @@ export function probeFile(path: string): Outcome<number> {
       return bad("This is not a Flocwright study. It is left as it is.");
     if (read < 100)
       return bad("This study file is cut short. It is left as it is: open a backup or another copy.");
+    if (head[18] !== 1 || head[19] !== 1)
+      return bad(
+        "This study was set to another way of writing by another program. It is left as it is: set its journal mode back to DELETE there, or open a backup.",
+      );
     if (head.readUInt32BE(68) !== applicationId)
       return bad("This is a database of another program. It is left as it is.");
     const version = head.readUInt32BE(60);
@@ -49,6 +53,7 @@ export function openFault(error: unknown): string {
   const { code, errcode } = error as { code?: string; errcode?: number };
   if (code === "ENOENT") return "There is no such file.";
   if (code === "EACCES" || code === "EPERM") return "This file or folder may not be used by you.";
+  if (code === "ENAMETOOLONG") return "This name is too long for the disk.";
   if (code === "EROFS") return "This folder is read-only.";
   if (code === "EISDIR") return "This is a folder, not a study file.";
   if (code === "ENOSPC" || errcode === 13)

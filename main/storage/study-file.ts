@@ -1,4 +1,4 @@
-import { existsSync, rmSync, statSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
@@ -14,10 +14,12 @@ import {
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
 import { chainHash, chainStart } from "./chain.ts";
-import { allowedObjects, applicationId, formatVersion, migrations } from "./format.ts";
-import { takeName } from "./files.ts";
+import { applicationId, formatVersion, migrations } from "./format.ts";
+import { takeName, throwAway } from "./files.ts";
 import { takeLock } from "./lock.ts";
+import { lostReference } from "./lost-reference.ts";
 import { openFault, probeFile } from "./probe.ts";
+import { strangePart } from "./schema-check.ts";
 import { atStep } from "./steps.ts";
 import { upgradeStudy } from "./upgrade.ts";
 
@@ -33,7 +35,10 @@ export interface StudyFile {
   readOnlyBecause: string | null;
   notices: string[];
   readState(): Outcome<StudyState>;
+  /** the sentence for a history that cannot be gone on with, or null; the other calls of the history may then throw */
+  historyFault(): string | null;
   lastChange(): Change | null;
+  /** null where there is no such entry, or none that can be read */
   change(seq: number): Change | null;
   undoRows(): { seq: number; undoes: number | null; redoes: number | null }[];
   history(beforeSeq: number | null, limit: number): Change[];
@@ -70,19 +75,9 @@ export function createStudyFile(path: string): Outcome<null> {
     return good(null);
   } catch (error) {
     database?.close();
-    rmSync(path, { force: true });
+    throwAway(path);
     return bad(openFault(error));
   }
-}
-
-function foreignObject(database: DatabaseSync): string | null {
-  const rows = database.prepare("SELECT type, name FROM sqlite_schema").all();
-  const strange = rows.find(
-    (row) =>
-      !allowedObjects.has(`${String(row["type"])} ${String(row["name"])}`) &&
-      !String(row["name"]).startsWith("sqlite_"),
-  );
-  return strange ? `${String(strange["type"])} ${String(strange["name"])}` : null;
 }
 
 function changeOf(row: Record<string, SQLOutputValue>): Change {
@@ -128,7 +123,9 @@ export function openStudyFile(
     database.exec(
       "PRAGMA trusted_schema = OFF; PRAGMA synchronous = FULL; PRAGMA cell_size_check = ON; PRAGMA busy_timeout = 2000;",
     );
-    const strange = foreignObject(database);
+    // The head may tell of an upgrade that its journal has just taken back: SQLite knows the version that holds.
+    const version = Number(database.prepare("PRAGMA user_version").get()?.["user_version"]);
+    const strange = strangePart(database, version);
     const sound = strange
       ? ""
       : String(database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"]);
@@ -141,8 +138,8 @@ export function openStudyFile(
           : "This study file is damaged. It is left as it is: open a backup or another copy.",
       );
     }
-    if (probed.value < formatVersion && readOnlyBecause === null) {
-      const upgraded = upgradeStudy(database, path, probed.value, now);
+    if (version < formatVersion && readOnlyBecause === null) {
+      const upgraded = upgradeStudy(database, path, version, now);
       if (!upgraded.ok) {
         database.close();
         release();
@@ -157,6 +154,10 @@ export function openStudyFile(
     return bad(openFault(error));
   }
 }
+
+// More than any study comes to: what goes beyond was not written by us.
+const mostChanges = 1e9;
+const mostDrafts = 5000;
 
 function studyFileOn(
   database: DatabaseSync,
@@ -204,6 +205,17 @@ function studyFileOn(
     }
   };
 
+  const lastChange = () => {
+    const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
+    return row ? changeOf(row) : null;
+  };
+  const undoRows = () =>
+    all("SELECT seq, undoes, redoes FROM change ORDER BY seq").map((row) => ({
+      seq: Number(row["seq"]),
+      undoes: row["undoes"] === null ? null : Number(row["undoes"]),
+      redoes: row["redoes"] === null ? null : Number(row["redoes"]),
+    }));
+
   return {
     path,
     readOnlyBecause,
@@ -225,22 +237,34 @@ function studyFileOn(
           return bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
         tables[kind][String(row["id"])] = parsed.data as AnyRecord;
       }
-      return good(tables as StudyState);
+      const lost = lostReference(tables);
+      return lost ? bad(lost) : good(tables as StudyState);
     },
-    lastChange() {
-      const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
-      return row ? changeOf(row) : null;
+    historyFault() {
+      try {
+        const row = one("SELECT min(seq) AS low, max(seq) AS high FROM change");
+        const unreal =
+          row?.["low"] !== null && (Number(row?.["low"]) < 1 || Number(row?.["high"]) > mostChanges);
+        if (!unreal) {
+          lastChange();
+          undoRows();
+          return null;
+        }
+      } catch {
+        // said below
+      }
+      return "The history in this file cannot be read. It is left as it is: open a backup or another copy.";
     },
+    lastChange,
     change(seq) {
-      const row = one("SELECT * FROM change WHERE seq = ?", seq);
-      return row ? changeOf(row) : null;
+      try {
+        const row = one("SELECT * FROM change WHERE seq = ?", seq);
+        return row ? changeOf(row) : null;
+      } catch {
+        return null;
+      }
     },
-    undoRows: () =>
-      all("SELECT seq, undoes, redoes FROM change ORDER BY seq").map((row) => ({
-        seq: Number(row["seq"]),
-        undoes: row["undoes"] === null ? null : Number(row["undoes"]),
-        redoes: row["redoes"] === null ? null : Number(row["redoes"]),
-      })),
+    undoRows,
     history: (beforeSeq, limit) =>
       all(
         "SELECT * FROM change WHERE seq < ? ORDER BY seq DESC LIMIT ?",
@@ -291,11 +315,16 @@ function studyFileOn(
           ).map(changeOf)
         : [],
     drafts: () =>
-      all("SELECT place, text, reason FROM draft ORDER BY at").map((row) => ({
-        place: String(row["place"]),
-        text: String(row["text"]),
-        reason: String(row["reason"]),
-      })),
+      all(
+        "SELECT place, text, reason FROM draft WHERE length(place) BETWEEN 1 AND 200 AND length(text) <= 2000 AND length(reason) <= 1000 ORDER BY at DESC LIMIT ?",
+        mostDrafts,
+      )
+        .map((row) => ({
+          place: String(row["place"]),
+          text: String(row["text"]),
+          reason: String(row["reason"]),
+        }))
+        .reverse(),
     keepDraft: (draft, at) =>
       write(() => {
         database
@@ -316,14 +345,14 @@ function studyFileOn(
         const sound = copy.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] === "ok";
         copy.close();
         if (!sound) {
-          rmSync(part, { force: true });
+          throwAway(part);
           return bad("The copy came out damaged and was thrown away; the study itself is as it was.");
         }
         takeName(part, target);
         atStep("save as: named");
         return good(null);
       } catch (error) {
-        rmSync(part, { force: true });
+        throwAway(part);
         return bad(openFault(error));
       }
     },
