@@ -67,8 +67,8 @@ function shown(text: string): string {
     .toWellFormed();
 }
 
-/** The library's own words for a wrong type name the program's types, not the person's: these do. */
-function issueMessage(issue: z.core.$ZodIssue, value: unknown): string {
+/** A fault in words, without the field: the library's own for a wrong type name the program's types, these do not. */
+export function issueMessage(issue: z.core.$ZodIssue, value: unknown): string {
   if (issue.code === "unrecognized_keys")
     return `has an unknown field ${issue.keys.slice(0, 3).map(shown).join(", ")}`;
   if (!issue.message.startsWith("Invalid input")) return issue.message;

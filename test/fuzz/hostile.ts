@@ -95,6 +95,7 @@ interface Definition {
   values?: unknown[];
   valueType?: z.ZodType;
   in?: z.ZodType;
+  checks?: { _zod: { def: { check: string; minimum?: number; maximum?: number } } }[];
 }
 
 /** Where leaves take their values from; what does not fit a leaf's schema is passed over. */
@@ -132,8 +133,12 @@ export function valueFor(schema: z.ZodType, chance: Chance, pools: Pools): unkno
       return inner(definition.innerType!);
     case "pipe":
       return inner(definition.in!);
-    case "array":
-      return Array.from({ length: chance.whole(0, 4) }, () => inner(definition.element!));
+    case "array": {
+      const [low, high] = lengthsOf(definition);
+      return Array.from({ length: chance.whole(low, Math.min(high, low + 4)) }, () =>
+        inner(definition.element!),
+      );
+    }
     case "union":
       return inner(chance.pick(definition.options!));
     case "enum":
@@ -157,6 +162,16 @@ export function valueFor(schema: z.ZodType, chance: Chance, pools: Pools): unkno
     default:
       return hostileValue(chance);
   }
+}
+
+/** The fewest and most items that a list's own checks allow. */
+function lengthsOf(definition: Definition): [number, number] {
+  let [low, high] = [0, Infinity];
+  for (const { _zod } of definition.checks ?? []) {
+    if (_zod.def.check === "min_length") low = _zod.def.minimum ?? 0;
+    if (_zod.def.check === "max_length") high = _zod.def.maximum ?? Infinity;
+  }
+  return [low, high];
 }
 
 function leaf(schema: z.ZodType, chance: Chance, pool: readonly unknown[]): unknown {
