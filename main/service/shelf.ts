@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { extension } from "../storage/format.ts";
-import { openFault, probeFile } from "../storage/probe.ts";
+import { openFaultWithin, probeFile } from "../storage/probe.ts";
 import type { Context } from "./context.ts";
 
 export interface ShelfEntry {
@@ -60,7 +60,7 @@ export function pathForName(context: Context, name: string): Outcome<string> {
   try {
     mkdirSync(folder, { recursive: true });
   } catch (error) {
-    return bad(`The folder for studies cannot be made: ${openFault(error).toLowerCase()}`);
+    return bad(`The folder for studies cannot be made: ${openFaultWithin(error)}`);
   }
   const safe = safeName(name);
   for (let number = 1; number < 1000; number++) {

@@ -4,7 +4,7 @@ import { backup, DatabaseSync } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { extension } from "./format.ts";
 import { syncPath, takeName, throwAway } from "./files.ts";
-import { openFault, probeFile } from "./probe.ts";
+import { openFaultWithin, probeFile } from "./probe.ts";
 import { strangePart } from "./schema-check.ts";
 import { atStep } from "./steps.ts";
 import { backupReasons, thinned, type BackupName, type BackupReason } from "./thinning.ts";
@@ -69,6 +69,9 @@ function checkCopy(path: string, changes: number | null): Outcome<null> {
   }
 }
 
+// Copies that are being made at this moment: another backup that ends meanwhile must not tidy them away.
+const underWay = new Set<string>();
+
 /**
  * Backs an open study up by SQLite's own means, looks the copy over, gives it its name only then, and thins the older
  * ones. The study itself is never touched.
@@ -85,6 +88,7 @@ export async function makeBackup(
   try {
     mkdirSync(folder, { recursive: true });
     if (existsSync(path)) return good(path);
+    underWay.add(part);
     const changes = Number(database.prepare("SELECT count(*) AS n FROM change").get()?.["n"]);
     await backup(database, part);
     atStep("backup: copied");
@@ -101,7 +105,9 @@ export async function makeBackup(
     return good(path);
   } catch (error) {
     throwAway(part);
-    return bad(`The backup could not be made: ${openFault(error).toLowerCase()}`);
+    return bad(`The backup could not be made: ${openFaultWithin(error)}`);
+  } finally {
+    underWay.delete(part);
   }
 }
 
@@ -110,7 +116,8 @@ function thin(studyPath: string, now: string): void {
   for (const one of thinned(listBackups(studyPath), now)) rmSync(join(folder, one.name), { force: true });
   // Half-made copies of a session that ended in the middle of one.
   for (const name of readdirSync(folder))
-    if (name.endsWith(".part")) rmSync(join(folder, name), { force: true });
+    if (name.endsWith(".part") && !underWay.has(join(folder, name)))
+      rmSync(join(folder, name), { force: true });
 }
 
 /** Keeps a study's bytes as they are among its backups; no transaction may be running. */
@@ -127,7 +134,7 @@ export function keepBytes(studyPath: string, reason: BackupReason, now: string):
     return good(path);
   } catch (error) {
     throwAway(part);
-    return bad(`No copy could be kept: ${openFault(error).toLowerCase()}`);
+    return bad(`No copy could be kept: ${openFaultWithin(error)}`);
   }
 }
 
@@ -178,6 +185,6 @@ export function putBack(studyPath: string, backupPath: string, now: string): Out
     return good(null);
   } catch (error) {
     throwAway(part);
-    return bad(`The backup could not be restored: ${openFault(error).toLowerCase()}`);
+    return bad(`The backup could not be restored: ${openFaultWithin(error)}`);
   }
 }

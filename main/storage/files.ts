@@ -19,7 +19,8 @@ export function syncPath(path: string): void {
 const tries = 5;
 const pauseMs = 60;
 
-function pause(): void {
+/** Waits a moment for another program to be done. */
+export function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, pauseMs);
 }
 

@@ -1,8 +1,8 @@
 import { existsSync, statSync } from "node:fs";
 import { basename } from "node:path";
-import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
+import { backup, DatabaseSync } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { changeSchema, type Change } from "../../src/study/history.ts";
+import type { Change } from "../../src/study/history.ts";
 import {
   emptyState,
   kinds,
@@ -13,12 +13,13 @@ import {
 } from "../../src/study/schema/records.ts";
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
+import { changeOf } from "./change-row.ts";
 import { chainHash, chainStart } from "./chain.ts";
 import { applicationId, formatVersion, migrations } from "./format.ts";
 import { takeName, throwAway } from "./files.ts";
 import { takeLock } from "./lock.ts";
 import { lostReference } from "./lost-reference.ts";
-import { openFault, probeFile } from "./probe.ts";
+import { openFault, openFaultWithin, probeFile } from "./probe.ts";
 import { strangePart } from "./schema-check.ts";
 import { atStep } from "./steps.ts";
 import { upgradeStudy } from "./upgrade.ts";
@@ -80,28 +81,17 @@ export function createStudyFile(path: string): Outcome<null> {
   }
 }
 
-function changeOf(row: Record<string, SQLOutputValue>): Change {
-  return changeSchema.parse({
-    seq: row["seq"],
-    at: row["at"],
-    by: row["by"],
-    command: JSON.parse(String(row["command"])),
-    inverse: JSON.parse(String(row["inverse"])),
-    undoes: row["undoes"],
-    redoes: row["redoes"],
-    why: row["why"],
-  });
+interface OpenOptions {
+  onlyRead?: boolean;
+  /** for tests alone: the file may not grow beyond so many pages, as on a disk that is full */
+  mostPages?: number;
 }
 
 /**
  * Opens a study. A faulty file is refused in one sentence and left byte for byte as it was. With `onlyRead` no lock is
  * taken and nothing is upgraded: the file is looked at and no more.
  */
-export function openStudyFile(
-  path: string,
-  now: string,
-  options: { onlyRead?: boolean } = {},
-): Outcome<StudyFile> {
+export function openStudyFile(path: string, now: string, options: OpenOptions = {}): Outcome<StudyFile> {
   const probed = probeFile(path);
   if (!probed.ok) return probed;
   let release: () => void = () => undefined;
@@ -115,7 +105,7 @@ export function openStudyFile(
       if (lock.notice) notices.push(lock.notice);
     }
   } catch (error) {
-    readOnlyBecause = `This study is shown to read only: ${openFault(error).toLowerCase()}`;
+    readOnlyBecause = `This study is shown to read only: ${openFaultWithin(error)}`;
   }
   let database: DatabaseSync | null = null;
   try {
@@ -147,6 +137,7 @@ export function openStudyFile(
       }
       notices.push(upgraded.value);
     }
+    if (options.mostPages !== undefined) database.exec(`PRAGMA max_page_count = ${options.mostPages}`);
     return good(studyFileOn(database, path, readOnlyBecause, notices, release));
   } catch (error) {
     database?.close();
@@ -172,6 +163,11 @@ function studyFileOn(
   const hasTouched = one("SELECT 1 AS yes FROM sqlite_schema WHERE name = 'touched'") !== null;
   const born = readOnlyBecause === null ? statSync(path).ino : null;
 
+  const headHash = () => {
+    const hash = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
+    return typeof hash === "string" ? hash : chainStart;
+  };
+
   // SQLite would go on writing into a file that was deleted or replaced under it, and call it saved.
   const vanished = () => {
     try {
@@ -181,7 +177,10 @@ function studyFileOn(
     }
   };
 
-  const write = (work: () => void): Outcome<null> => {
+  // What the history ended with when this file was last read or written here.
+  let lastHash = headHash();
+
+  const write = (work: () => string | void): Outcome<null> => {
     if (readOnlyBecause) return bad(readOnlyBecause);
     if (vanished())
       return bad(
@@ -191,7 +190,11 @@ function studyFileOn(
       database.exec("BEGIN IMMEDIATE");
       try {
         atStep("write: begun");
-        work();
+        const refusal = work();
+        if (typeof refusal === "string") {
+          database.exec("ROLLBACK");
+          return bad(refusal);
+        }
         atStep("write: before commit");
         database.exec("COMMIT");
         atStep("write: committed");
@@ -273,9 +276,12 @@ function studyFileOn(
       ).map(changeOf),
     since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
     append(change, touched, state) {
-      return write(() => {
-        const previous = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
-        const before = typeof previous === "string" ? previous : chainStart;
+      let hash = "";
+      const written = write(() => {
+        const before = headHash();
+        if (before !== lastHash)
+          return `The file ${basename(path)} was changed by another program while it was open. Nothing of this change was saved: close the study and open it again.`;
+        hash = chainHash(before, change);
         database
           .prepare(
             "INSERT INTO change (seq, at, by, command, inverse, undoes, redoes, why, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
@@ -290,7 +296,7 @@ function studyFileOn(
             change.redoes,
             change.why,
             before,
-            chainHash(before, change),
+            hash,
           );
         atStep("edit: entry written");
         const touch = database.prepare("INSERT OR IGNORE INTO touched (kind, id, seq) VALUES (?, ?, ?)");
@@ -304,6 +310,8 @@ function studyFileOn(
         }
         atStep("edit: records written");
       });
+      if (written.ok) lastHash = hash;
+      return written;
     },
     historyOf: (kind, id, limit) =>
       hasTouched

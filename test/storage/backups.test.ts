@@ -243,6 +243,18 @@ describe("thinning", () => {
   });
 });
 
+test("backups that are made at once do not tidy one another away", async () => {
+  openAtStart(context, path);
+  const { file } = context.open!;
+  for (let k = 0; k < 300; k++)
+    file.keepDraft({ place: `cell ${k}`, text: "z".repeat(2000), reason: "" }, "");
+  const made = await Promise.all(
+    backupReasons.map((reason, k) => file.backUp(reason, new Date(clock + k).toISOString())),
+  );
+  for (const outcome of made) expect(outcome).toMatchObject({ ok: true });
+  expect(listBackups(path)).toHaveLength(backupReasons.length);
+});
+
 test("strangers in the backup folder are passed over and left", async () => {
   open();
   await call("backup.make", {});
