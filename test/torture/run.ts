@@ -72,14 +72,22 @@ async function fuzz(
   return sum;
 }
 
-// A study of a few thousand changes is as good as one that grows without end, and quicker to look over after each kill.
-const killsEach = 50;
-for (let done = 0; done < number("kills"); done += killsEach)
-  await part("random kills", () =>
-    inFolder(mkdtempSync(join(tmpdir(), "flocwright-torture-")), (folder) =>
-      killAtRandom(folder, seed + done, Math.min(killsEach, number("kills") - done)),
-    ),
-  );
+// A study of some hundred changes is as good as one that grows without end, and quicker to look over after each kill.
+const killsEach = 25;
+const lanes = 4;
+const rounds = Array.from({ length: Math.ceil(number("kills") / killsEach) }, (_, index) => index);
+await Promise.all(
+  Array.from({ length: lanes }, async () => {
+    for (let round = rounds.shift(); round !== undefined; round = rounds.shift()) {
+      const own = seed * 1000 + round;
+      await part(`random kills, seed ${own}`, () =>
+        inFolder(mkdtempSync(join(tmpdir(), "flocwright-torture-")), (folder) =>
+          killAtRandom(folder, own, Math.min(killsEach, number("kills") - (own - seed * 1000) * killsEach)),
+        ),
+      );
+    }
+  }),
+);
 if (number("kills") > 0)
   for (const action of stepActions)
     await part(`kills at every step: ${action}`, () => killAtSteps(action, true));
