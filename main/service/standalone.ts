@@ -1,6 +1,7 @@
 import type { Outcome } from "../../src/outcome.ts";
 import { bad, good } from "../../src/outcome.ts";
 import type { Command } from "../../src/study/commands.ts";
+import { firstDifference } from "../storage/replay.ts";
 import { openStudyFile } from "../storage/study-file.ts";
 import { writeNewStudy } from "./opening.ts";
 
@@ -22,6 +23,8 @@ export interface Summary {
   integrity: string;
   history: "whole" | "broken";
   historyHead: string;
+  /** the first record that is not what the history says, for example "jar jar-1-04"; null where all are */
+  notAsHistory: string | null;
 }
 
 /** What a study file holds, with its integrity; the file is only read. */
@@ -46,6 +49,7 @@ export function summarise(path: string, now: string): Outcome<Summary> {
       integrity,
       history: chain,
       historyHead: chainHead,
+      notAsHistory: firstDifference(file.value.since(0), state.value),
     });
   } catch {
     return bad("The history in this file cannot be read. It is left as it is.");

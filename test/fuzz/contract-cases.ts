@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { createDispatcher } from "../../main/dispatch.ts";
 import { closeContext, createContext } from "../../main/service.ts";
+import { firstDifference } from "../../main/storage/replay.ts";
 import { openStudyFile } from "../../main/storage/study-file.ts";
 import { contract, type Answer, type CallName } from "../../src/contract.ts";
 import {
@@ -198,10 +199,12 @@ function compareWithDisk(
   if (!file.ok) return fault(tally, "crashed", `the file does not open: ${file.message} <- ${name}`);
   const state = file.value.readState();
   const { integrity, chain, changes } = file.value.inspect();
+  const different = state.ok ? firstDifference(file.value.since(0), state.value) : null;
   file.value.close();
   if (!state.ok) return fault(tally, "acceptedWrongly", `${state.message} <- ${name}`);
   if (digest(sorted(state.value)) !== digest(sorted(open.state)))
     fault(tally, "acceptedWrongly", `memory is not what is on disk <- ${name}`);
+  if (different) fault(tally, "acceptedWrongly", `${different} is not what the history says <- ${name}`);
   if (integrity !== "ok" || chain !== "whole" || changes !== open.seq)
     fault(
       tally,

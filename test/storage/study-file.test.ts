@@ -164,6 +164,25 @@ test("a copy is verified before it takes its name, and overwrites nothing", asyn
   expect(summarise(target, now)).toMatchObject({ ok: true, value: { jars: 24, history: "whole" } });
 });
 
+test("a record edited by hand, behind the history's back, is shown by name", () => {
+  write();
+  expect(summarise(path, now)).toMatchObject({ ok: true, value: { notAsHistory: null } });
+  const edit = (sql: string) => {
+    const database = new DatabaseSync(path);
+    database.exec(sql);
+    database.close();
+  };
+  edit("UPDATE record SET data = json_set(data, '$.syringeAMl', 9.9) WHERE id = 'jar-1-04'");
+  expect(summarise(path, now)).toMatchObject({
+    ok: true,
+    value: { integrity: "ok", history: "whole", notAsHistory: "jar jar-1-04" },
+  });
+  edit("UPDATE record SET data = json_set(data, '$.syringeAMl', 18.6) WHERE id = 'jar-1-04'");
+  expect(summarise(path, now)).toMatchObject({ ok: true, value: { notAsHistory: null } });
+  edit("DELETE FROM record WHERE kind = 'reading' AND id = 'jar-1-04-r1'");
+  expect(summarise(path, now)).toMatchObject({ ok: true, value: { notAsHistory: "reading jar-1-04-r1" } });
+});
+
 test("a history edited by hand is shown to be broken", () => {
   write();
   const database = new DatabaseSync(path);
