@@ -6,13 +6,17 @@ import { readStudy } from "../service/one-step.ts";
 import { oneFile } from "./one-file.ts";
 import type { Verb } from "./verb.ts";
 
-const usage = `export STUDY.flocwright --format ${exportFormats.join("|")} --out FILE`;
+const usage = `export STUDY.flocwright --format ${exportFormats.join("|")} --out FILE [--series NAME]`;
 
 /** `export`: a study's jars and readings as CSV, everything as a workbook or JSON. */
 export const exportVerb: Verb = { usage, run: runExport };
 
 async function runExport(args: string[]): Promise<Outcome<unknown>> {
-  const file = oneFile(args, { format: { type: "string" }, out: { type: "string" } }, usage);
+  const file = oneFile(
+    args,
+    { format: { type: "string" }, out: { type: "string" }, series: { type: "string" } },
+    usage,
+  );
   if (!file.ok) return file;
   const { path, values } = file.value;
   for (const needed of ["format", "out"])
@@ -25,7 +29,15 @@ async function runExport(args: string[]): Promise<Outcome<unknown>> {
   if (!existsSync(dirname(resolve(out)))) return bad(`${out}: its folder does not exist.`);
   const study = readStudy(resolve(path), new Date().toISOString());
   if (!study.ok) return bad(`${path}: ${study.message}`);
-  const bytes = await exportFile(study.value.state, format);
+  const name = values["series"];
+  if (name !== undefined && format !== "csv") return bad("--series goes with --format csv.");
+  const all = Object.values(study.value.state.series);
+  const series = all.find(({ label }) => label === name);
+  if (name !== undefined && !series)
+    return bad(
+      `${path}: there is no series "${String(name)}"; there are: ${all.map(({ label }) => label).join(", ")}.`,
+    );
+  const bytes = await exportFile(study.value.state, format, series?.id ?? null);
   try {
     writeFileSync(out, bytes, { flag: "wx" });
   } catch {

@@ -67,11 +67,12 @@ export function tableOf(
   const heads = head.cells.slice(0, width).map((cell) => String(cell ?? "").trim());
   if (below.length > limits.rows)
     return bad(`${name}: there are ${below.length} rows; ${limits.rows} is the most: split the file.`);
-  const fault = headFault(heads, head.line, below);
+  const fault = headFault(heads, head.line, below, head.cells.length);
   if (fault) return bad(`${name}: ${fault}`);
   if (below.length === 0) return bad(`${name}: there are no rows below the head.`);
   for (const row of below) {
-    if (row.cells.slice(width).some((cell) => !isBlank(cell)))
+    const extra = row.cells.findIndex((cell, index) => index >= width && !isBlank(cell));
+    if (extra >= head.cells.length)
       return bad(`${name}: line ${row.line} has more cells than the head has columns (${width}).`);
     const long = row.cells.findIndex((cell) => typeof cell === "string" && cell.length > limits.cell);
     if (long >= 0) return bad(`${name}: line ${row.line}, column ${heads[long]}: the cell is far too long.`);
@@ -91,10 +92,10 @@ export function tableOf(
   return good({ name, heads, rows, separator: grid.separator, mark: marked });
 }
 
-function headFault(heads: string[], line: number, below: Grid["rows"]): string | null {
+function headFault(heads: string[], line: number, below: Grid["rows"], width: number): string | null {
   const long = heads.findIndex((title) => title.length > 200);
   if (long >= 0) return `the head of column ${long + 1} is far too long.`;
-  const blank = heads.findIndex(
+  const blank = Array.from({ length: width }, (_, index) => heads[index] ?? "").findIndex(
     (title, index) => title === "" && below.some(({ cells }) => !isBlank(cells[index])),
   );
   if (blank >= 0)

@@ -17,12 +17,19 @@ export async function readWorkbook(bytes: Uint8Array<ArrayBuffer>, name: string)
   if (!parts.ok) return bad(`${name}: ${parts.message}.`);
   if (!parts.value.some(({ path }) => path === "xl/workbook.xml" || path.endsWith("/workbook.xml")))
     return bad(`${name}: is an archive, but not a workbook (.xlsx).`);
+  const read: ZipPart[] = [];
   for (const part of parts.value) {
-    const fault = sizeFault(part);
+    if (!/worksheets\/[^/]*\.xml$/i.test(part.path)) {
+      read.push(part);
+      continue;
+    }
+    const text = new TextDecoder().decode(part.bytes);
+    const fault = sizeFault(text);
     if (fault) return bad(`${name}: ${fault}.`);
+    read.push({ path: part.path, bytes: new TextEncoder().encode(withFaultsAsText(text)) });
   }
   try {
-    const plain = await packZip(parts.value, false);
+    const plain = await packZip(read, false);
     const sheets = await readXlsxFile(plain.buffer, { trim: false });
     return good(
       sheets.map(({ sheet, data }) => ({
@@ -41,9 +48,7 @@ export async function readWorkbook(bytes: Uint8Array<ArrayBuffer>, name: string)
 }
 
 // A single cell far out on a sheet would make every row and column before it.
-function sizeFault({ path, bytes }: ZipPart): string | null {
-  if (!/worksheets\/[^/]*\.xml$/i.test(path)) return null;
-  const text = new TextDecoder().decode(bytes);
+function sizeFault(text: string): string | null {
   for (const [, reference] of text.matchAll(/<(?:\w+:)?(?:row|c)\b[^>]*?\sr=["']([^"']*)["']/g)) {
     const place = /^([A-Z]{0,3})(\d{1,7})$/.exec(reference ?? "");
     if (!place) return "a cell of a sheet has no place";
@@ -54,6 +59,21 @@ function sizeFault({ path, bytes }: ZipPart): string | null {
       return `a sheet has a cell in column ${place[1]}; ${limits.columns} columns are the most`;
   }
   return null;
+}
+
+/**
+ * The library reads a formula's error, and a formula whose value was not saved, as an empty cell. Both are made text, so
+ * that they are refused where a number is needed instead of being lost.
+ */
+function withFaultsAsText(text: string): string {
+  if (!/<(?:\w+:)?f\b|\st=["']e["']/.test(text)) return text;
+  return text
+    .replace(/(<(?:\w+:)?c\b[^>]*?\st=)["']e["']/g, '$1"str"')
+    .replace(
+      /<((?:\w+:)?)c\b([^>]*)>\s*<(?:\w+:)?f\b(?:[^>]*\/>|[^>]*>([^<]*)<\/(?:\w+:)?f>)\s*<\/(?:\w+:)?c>/g,
+      (_whole, prefix: string, attributes: string, formula: string | undefined) =>
+        `<${prefix}c${attributes.replace(/\st=["'][^"']*["']/, "")} t="str"><${prefix}v>=${formula ?? ""}</${prefix}v></${prefix}c>`,
+    );
 }
 
 function cellOf(value: unknown): string | number | null {

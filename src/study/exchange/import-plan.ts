@@ -1,4 +1,4 @@
-import { chooseColumns, holdsNumbers, type ColumnUse } from "../../exchange/columns.ts";
+import { chooseColumns, holdsNumbers, type ColumnUse, type Field } from "../../exchange/columns.ts";
 import type { Table } from "../../exchange/grid.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
 import { parseNumber } from "../../units/number-entry.ts";
@@ -84,8 +84,8 @@ export function planImport(
           `${table.name}: line ${lack.row}, column ${table.heads[lack.column] ?? ""}: ${lack.message}`,
         );
       if (jar && reader.faults.length === 0) {
-        const twin = twinFault(jar, read, names);
-        if (twin) reader.fault("jar", twin);
+        const fault = jarFault(jar, read, names);
+        if (fault) reader.fault(fault.column, fault.message);
         else read.push(jar);
       }
     }
@@ -147,14 +147,24 @@ function ambiguousCell(table: Table, uses: ColumnUse[]): string | null {
 const sameDose = (a: number | null, b: number | null) =>
   a === b || (a !== null && b !== null && Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)));
 
-/** Settles whether a row is a new jar or a re-read; answers the sentence for a name that is used for two jars. */
-function twinFault(jar: JarRow, read: JarRow[], names: Map<string, number>): string | null {
+/** Settles whether a row is a new jar or a re-read; answers what keeps it from being either. */
+function jarFault(
+  jar: JarRow,
+  read: JarRow[],
+  names: Map<string, number>,
+): { column: Field | number; message: string } | null {
   const { target, label } = jar;
   const key = `${target.series.id} ${label.toLowerCase()}`;
   const at = names.get(key);
   if (at === undefined) {
+    const [empty] = jar.emptyDoses;
+    if (empty !== undefined)
+      return { column: empty, message: "the dose is missing; a jar without this polymer has dose 0." };
     if (target.jarNames.has(label.toLowerCase()))
-      return `jar ${label} is in series ${target.series.label} already: give this one another name, or import into a new series.`;
+      return {
+        column: "jar",
+        message: `jar ${label} is in series ${target.series.label} already: give this one another name, or import into a new series.`,
+      };
     names.set(key, read.length);
     if (!jar.hasOrder) jar.record.order = target.lastOrder + 1;
     target.lastOrder = Math.max(target.lastOrder, jar.record.order);
@@ -169,7 +179,10 @@ function twinFault(jar: JarRow, read: JarRow[], names: Map<string, number>): str
       sameDose(first.doseB.doseKgPerT, jar.doseB.doseKgPerT)
     )
   )
-    return `jar ${label} has other doses on line ${first.line}: a jar read again keeps its doses, another jar needs another name.`;
+    return {
+      column: "jar",
+      message: `jar ${label} has other doses on line ${first.line}: a jar read again keeps its doses, another jar needs another name.`,
+    };
   jar.first = first;
   return null;
 }

@@ -19,6 +19,8 @@ export interface JarRow {
   record: RecordOf<"jar">;
   hasOrder: boolean;
   readings: ReadResult[];
+  /** dose columns that are empty in this row: a new jar needs them, a re-read keeps its jar's */
+  emptyDoses: number[];
   /** the row that names the same jar first, where this one is a re-read */
   first: JarRow | null;
 }
@@ -92,8 +94,18 @@ export function readJarRow(
     record: parsed.data,
     hasOrder: order !== null,
     readings,
+    emptyDoses: row.filled("role") ? [] : emptyDoses(row, columns),
     first: null,
   };
+}
+
+// A polymer given as volume and as dose needs only one of them. A file that says the jar's role is our own, and may
+// hold a jar that is not dosed yet.
+function emptyDoses(row: RowReader, columns: ChosenColumns): number[] {
+  return (["a", "b"] as const).flatMap((polymer) => {
+    const own = columns.doses.filter((dose) => dose.polymer === polymer);
+    return own.length > 0 && own.every(({ column }) => row.isEmpty(column)) ? [own[0]!.column] : [];
+  });
 }
 
 const jarFields: Record<string, Field | "syringe_a" | "syringe_b"> = {

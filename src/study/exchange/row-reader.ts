@@ -15,6 +15,7 @@ export interface RowReader {
   line: number;
   has(field: Field): boolean;
   filled(field: Field): boolean;
+  isEmpty(column: number): boolean;
   /** a name: trimmed, with a leading apostrophe before what looks like a formula taken away */
   label(field: Field): string;
   /** free text as it was written */
@@ -62,6 +63,7 @@ export function rowReader(table: Table, row: Table["rows"][number], columns: Cho
     fault,
     has: (field) => columns.fields[field] !== undefined,
     filled: (field) => cell(field) !== "",
+    isEmpty: (column) => cell(column) === "",
     label: (field) => unescapeText(cell(field)).trim(),
     text: (field) => unescapeText(row.texts[place(field)] ?? ""),
     number: (column) => {

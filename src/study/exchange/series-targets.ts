@@ -117,7 +117,7 @@ function newTarget(
   { choice, nextId }: TargetOptions,
 ): Outcome<SeriesTarget> {
   const hasB =
-    columns.doses.some(({ polymer }) => polymer === "b") ||
+    columns.doses.some(({ polymer, column }) => polymer === "b" && filled(rows, column)) ||
     filled(rows, columns.fields.planned_dose_b_kg_per_t) ||
     filled(rows, columns.fields.stock_b);
   const allSeries = Object.values(state.series).sort((a, b) => (a.id < b.id ? -1 : 1));
@@ -152,14 +152,19 @@ function newTarget(
         ? `${table.name}: the study has no sludge sample yet: enter it first, because a dose is polymer per dry solids.`
         : `${table.name}: the study has ${samples.length} samples: choose the one that series "${name}" was dosed on.`,
     );
-  const stockAId =
-    namedA.value ??
-    (choice.stockAId !== undefined
-      ? choice.stockAId
-      : (pattern?.stockAId ?? (stocks.length === 1 ? stocks[0]! : null)));
-  const stockBId =
-    namedB.value ??
-    (choice.stockBId !== undefined ? choice.stockBId : hasB ? (pattern?.stockBId ?? null) : null);
+  // A file that names solutions says with an empty cell that there is none.
+  const saysStocks = columns.fields.stock_a !== undefined || columns.fields.stock_b !== undefined;
+  const stockId = (
+    named: string | null,
+    chosen: string | null | undefined,
+    usual: string | null,
+  ): string | null => named ?? (chosen !== undefined ? chosen : saysStocks ? null : usual);
+  const stockAId = stockId(
+    namedA.value,
+    choice.stockAId,
+    pattern?.stockAId ?? (stocks.length === 1 ? stocks[0]! : null),
+  );
+  const stockBId = stockId(namedB.value, choice.stockBId, hasB ? (pattern?.stockBId ?? null) : null);
   const fnu = filled(rows, columns.fields.turbidity_fnu);
   const ntu = filled(rows, columns.fields.turbidity_ntu);
   const drainS = usualNumber(table, rows, columns.fields.drained_at_s);
