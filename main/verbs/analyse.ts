@@ -16,6 +16,7 @@ const leftOutHeads: Partial<Record<ResponseName, string>> = {
   cake_ts_pct: "cake_left_out",
   cst_s: "cst_left_out",
   drained_ml: "drained_left_out",
+  srf_tm_per_kg: "srf_left_out",
 };
 
 /** `analyse`: every response of a jar table, with a verdict each. */

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { fieldLabel } from "./column-words.ts";
 
 export type Polymer = "a" | "b";
 export type DoseUnit = "kg-per-t" | "lb-per-short-ton" | "mg-per-l-feed" | "ml-solution";
@@ -11,9 +12,13 @@ export const slots = [
   "drained",
   "drainage",
   "cst",
+  "filter_time",
+  "srf",
   "cake",
   "capture",
   "floc",
+  "re_shear",
+  "zeta",
 ] as const;
 export type Slot = (typeof slots)[number];
 
@@ -36,6 +41,12 @@ export const fields = [
   "planned_dose_b_kg_per_t",
   "blank_water_ml",
   "sample_volume_ml",
+  "mixed_fast_rpm",
+  "mixed_fast_s",
+  "mixed_between_s",
+  "mixed_slow_rpm",
+  "mixed_slow_s",
+  "mixed_pours",
   "left_out",
   "left_out_note",
   "note",
@@ -57,6 +68,18 @@ export const fields = [
   ...about("drainage"),
   "cst_s",
   ...about("cst"),
+  "filter_time_s",
+  ...about("filter_time"),
+  "srf_tm_per_kg",
+  "srf_volumes_ml",
+  "srf_times_s",
+  "srf_first_used",
+  "srf_last_used",
+  "srf_diameter_mm",
+  "srf_pressure_kpa",
+  "srf_temperature_c",
+  "srf_cake_kg_per_m3",
+  ...about("srf"),
   "cake_ts_pct",
   "cake_dish_tare_g",
   "cake_dish_wet_g",
@@ -66,6 +89,12 @@ export const fields = [
   ...about("capture"),
   "floc_grade",
   ...about("floc"),
+  "re_shear_first_mm",
+  "re_shear_broken_mm",
+  "re_shear_regrown_mm",
+  ...about("re_shear"),
+  "zeta_mv",
+  ...about("zeta"),
 ] as const;
 export type Field = (typeof fields)[number];
 
@@ -83,7 +112,8 @@ const unitHeads: Record<string, DoseUnit> = {
   mg_per_l_feed: "mg-per-l-feed",
 };
 
-const textual = /^(series|sample|stock_a|stock_b|jar|role|block)$|(^|_)(left_out|note)$/;
+const textual =
+  /^(series|sample|stock_a|stock_b|jar|role|block|srf_volumes_ml|srf_times_s)$|(^|_)(left_out|note)$/;
 
 /** Whether a column holds numbers, so that its cells can tell the file's decimal mark. */
 export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
@@ -211,7 +241,7 @@ export function chooseColumns(heads: string[], uses: ColumnUse[], name: string):
       const before = chosen.fields[use.field];
       if (before !== undefined)
         return bad(
-          `${name}: columns ${heads[before]} and ${head} are both taken for ${fieldLabels[use.field]}: choose one of them.`,
+          `${name}: columns ${heads[before]} and ${head} are both taken for ${fieldLabel(use.field)}: choose one of them.`,
         );
       chosen.fields[use.field] = column;
     }
@@ -244,65 +274,3 @@ export function chooseColumns(heads: string[], uses: ColumnUse[], name: string):
     return bad(`${name}: there is no dose column; name one, for example dose_a_kg_per_t or syringe_a_ml.`);
   return good(chosen);
 }
-
-/** What a field is called on the screen and in sentences. */
-export const fieldLabels: Record<Field, string> = {
-  series: "series name",
-  sample: "sample name",
-  stock_a: "stock solution of polymer A",
-  stock_b: "stock solution of polymer B",
-  jar: "jar name",
-  order: "running order",
-  role: "jar's role",
-  block: "block (bucket or day)",
-  planned_dose_a_kg_per_t: "planned dose A, kg/t active",
-  planned_dose_b_kg_per_t: "planned dose B, kg/t active",
-  blank_water_ml: "blank water, mL",
-  sample_volume_ml: "sample volume, mL",
-  left_out: "jar left out, reason",
-  left_out_note: "jar left out, words",
-  note: "note on the jar",
-  turbidity_ntu: "turbidity, NTU",
-  turbidity_fnu: "turbidity, FNU",
-  turbidity_shown: "turbidity as the instrument shows it",
-  turbidity_dilution: "dilution factor of the turbidity",
-  turbidity_left_out: "turbidity left out, reason",
-  turbidity_left_out_note: "turbidity left out, words",
-  turbidity_note: "note on the turbidity",
-  filtrate_tss_mg_per_l: "filtrate TSS, mg/L",
-  filtrate_dish_tare_g: "filtrate TSS: empty filter, g",
-  filtrate_dish_dry_g: "filtrate TSS: dried filter, g",
-  filtrate_dish_volume_ml: "filtrate TSS: volume filtered, mL",
-  filtrate_tss_left_out: "filtrate TSS left out, reason",
-  filtrate_tss_left_out_note: "filtrate TSS left out, words",
-  filtrate_tss_note: "note on the filtrate TSS",
-  drained_ml: "drained volume, mL",
-  drained_at_s: "drained volume: read at, s",
-  drained_left_out: "drained volume left out, reason",
-  drained_left_out_note: "drained volume left out, words",
-  drained_note: "note on the drained volume",
-  drainage_ml: "drainage at another time, mL",
-  drainage_at_s: "drainage at another time: read at, s",
-  drainage_left_out: "drainage at another time left out, reason",
-  drainage_left_out_note: "drainage at another time left out, words",
-  drainage_note: "note on the drainage at another time",
-  cst_s: "CST, s",
-  cst_left_out: "CST left out, reason",
-  cst_left_out_note: "CST left out, words",
-  cst_note: "note on the CST",
-  cake_ts_pct: "cake TS, %",
-  cake_dish_tare_g: "cake dish: empty, g",
-  cake_dish_wet_g: "cake dish: wet, g",
-  cake_dish_dry_g: "cake dish: dry, g",
-  cake_left_out: "cake TS left out, reason",
-  cake_left_out_note: "cake TS left out, words",
-  cake_note: "note on the cake TS",
-  capture_pct: "capture, %",
-  capture_left_out: "capture left out, reason",
-  capture_left_out_note: "capture left out, words",
-  capture_note: "note on the capture",
-  floc_grade: "floc grade, 1 to 5",
-  floc_left_out: "floc grade left out, reason",
-  floc_left_out_note: "floc grade left out, words",
-  floc_note: "note on the floc grade",
-};

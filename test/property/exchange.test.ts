@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { exactUse, holdsNumbers, usesByHeads } from "../../src/exchange/columns.ts";
+import { slots, exactUse, holdsNumbers, usesByHeads } from "../../src/exchange/columns.ts";
 import { escapeText, unescapeText } from "../../src/exchange/text-cell.ts";
 import { tableOf } from "../../src/exchange/grid.ts";
 import { readSheetFile } from "../../src/exchange/sheet-file.ts";
@@ -10,6 +10,8 @@ import { exportFile } from "../../src/study/exchange/export-file.ts";
 import { idMaker } from "../../src/study/exchange/ids.ts";
 import { planImport, type ImportPlan } from "../../src/study/exchange/import-plan.ts";
 import { studyFrom } from "../../src/study/exchange/whole-study.ts";
+import { slotSpecs } from "../../src/study/exchange/slots/slots.ts";
+import { jarSchema, readingSchema } from "../../src/study/schema/bench.ts";
 import { emptyState, type StudyState } from "../../src/study/schema/records.ts";
 
 const at = "2026-03-04T09:00:00.000Z";
@@ -82,6 +84,39 @@ const result = fc.oneof(
     wetG: finite(50, 90),
     dryG: finite(10, 40),
   }),
+  fc.record({
+    kind: fc.constant("cake-dish"),
+    tareG: finite(1, 9),
+    wetG: fc.option(finite(50, 90)),
+    dryG: fc.option(finite(10, 40)),
+  }),
+  fc.record({
+    kind: fc.constant("filtrate-tss-dish"),
+    tareG: finite(0.1, 0.2),
+    dryG: fc.option(finite(0.21, 0.4)),
+    volumeMl: fc.option(finite(1, 500)),
+  }),
+  fc.record({ kind: fc.constant("filter-time"), seconds: finite(1, 5000) }),
+  fc.record({
+    kind: fc.constant("re-shear"),
+    firstMm: finite(0.1, 9),
+    brokenMm: finite(0.1, 9),
+    regrownMm: fc.option(finite(0.1, 9)),
+  }),
+  fc.record({ kind: fc.constant("zeta"), mV: finite(-90, 90) }),
+  fc.record({
+    kind: fc.constant("srf"),
+    points: fc.array(fc.record({ volumeMl: finite(1, 500), seconds: finite(1, 5000) }), {
+      minLength: 3,
+      maxLength: 8,
+    }),
+    firstUsed: fc.constant(1),
+    lastUsed: fc.constant(3),
+    diameterMm: finite(10, 100),
+    pressureKPa: finite(10, 100),
+    temperatureC: finite(1, 40),
+    cakeKgPerM3: finite(1, 200),
+  }),
   fc.record({ kind: fc.constant("cake-ts"), pct: finite(1, 60) }),
   fc.record({ kind: fc.constant("capture"), pct: finite(1, 100) }),
   fc.record({ kind: fc.constant("floc-grade"), grade: fc.integer({ min: 1, max: 5 }) }),
@@ -100,6 +135,17 @@ const jar = fc.record({
   blankWaterMl: fc.option(finite(0, 60)),
   sampleVolumeMl: fc.option(finite(400, 499)),
   block: fc.constantFrom("", "bucket 1", "=day 2", "3.5", "-1"),
+  asMixed: fc.option(
+    fc.record({
+      fastRpm: fc.option(finite(1, 300)),
+      fastS: finite(1, 60),
+      betweenS: fc.option(finite(1, 60)),
+      slowRpm: fc.option(finite(1, 300)),
+      slowS: fc.option(finite(1, 60)),
+      pours: fc.option(fc.integer({ min: 0, max: 50 })),
+    }),
+    { freq: 3 },
+  ),
   leftOut,
   note,
   readings: fc.array(fc.record({ result, leftOut, note }), { maxLength: 9 }),
@@ -236,6 +282,19 @@ async function reimported(
   if (!next.ok) throw new Error(next.message);
   return { plan: plan.value, state: next.value.state };
 }
+
+test("every kind of reading there is has its columns", () => {
+  const kinds = readingSchema.shape.result.options.map(({ shape }) => shape.kind.value);
+  expect(new Set(slotSpecs.flatMap((spec) => spec.kinds))).toEqual(new Set(kinds));
+  expect(slotSpecs.map(({ slot }) => slot).sort()).toEqual([...slots].sort());
+  expect(Object.keys(jarSchema.shape).sort()).toEqual(
+    [
+      ...["id", "seriesId", "label", "order", "role", "plannedDoseAKgPerT", "plannedDoseBKgPerT"],
+      ...["syringeAMl", "syringeBMl", "blankWaterMl", "sampleVolumeMl", "block", "mixedAt", "asMixed"],
+      ...["leftOut", "note"],
+    ].sort(),
+  );
+});
 
 describe("round trips", () => {
   for (const format of ["csv", "xlsx"] as const)

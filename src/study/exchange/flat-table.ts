@@ -2,7 +2,8 @@ import { doseHead, fields, slots, type Field } from "../../exchange/columns.ts";
 import type { OutCell } from "../../exchange/csv-out.ts";
 import { seriesChain, type JarChain, type SeriesChain } from "../derive/jars.ts";
 import type { StudyState } from "../schema/records.ts";
-import { slotOf, writeSlot, type Reading } from "./slots.ts";
+import type { Reading } from "./slots/slot.ts";
+import { slotOf, writeSlot } from "./slots/slots.ts";
 
 /** A table to write: heads that carry the unit, and cells. */
 export interface OutTable {
@@ -65,6 +66,12 @@ function jarRows(state: StudyState, chain: SeriesChain, { jar, doseA, doseB, rea
     dose_b_kg_per_t: twoPolymers ? doseB.value : null,
     blank_water_ml: jar.blankWaterMl,
     sample_volume_ml: jar.sampleVolumeMl ?? series.sampleVolumeMl,
+    mixed_fast_rpm: jar.asMixed?.fastRpm ?? null,
+    mixed_fast_s: jar.asMixed?.fastS ?? null,
+    mixed_between_s: jar.asMixed?.betweenS ?? null,
+    mixed_slow_rpm: jar.asMixed?.slowRpm ?? null,
+    mixed_slow_s: jar.asMixed?.slowS ?? null,
+    mixed_pours: jar.asMixed?.pours ?? null,
     left_out: jar.leftOut?.reason ?? null,
     left_out_note: jar.leftOut?.note ?? null,
     note: jar.note,

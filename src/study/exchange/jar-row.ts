@@ -6,7 +6,7 @@ import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readDose, type JarDose, type MissingBasis } from "./jar-doses.ts";
 import { refusedValue, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
-import { readLeftOut, readSlots, type ReadResult } from "./slots.ts";
+import { readLeftOut, readSlots, type ReadResult } from "./slots/slots.ts";
 
 /** One row, read: the jar it names and what was read of it. */
 export interface JarRow {
@@ -58,6 +58,7 @@ export function readJarRow(
     blankWaterMl: row.has("blank_water_ml") ? row.number("blank_water_ml") : null,
     sampleVolumeMl: ownVolumeMl === series.sampleVolumeMl ? null : ownVolumeMl,
     block: row.label("block"),
+    asMixed: readAsMixed(row),
     leftOut: readLeftOut(row, "left_out", "left_out_note"),
     note: row.text("note"),
   };
@@ -66,9 +67,11 @@ export function readJarRow(
   const parsed = jarSchema.safeParse({ ...record, id: anId });
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
-    const field = jarFields[String(issue?.path[0])] ?? "jar";
-    const column = doseColumn(field, columns) ?? field;
-    const given = record[String(issue?.path[0]) as keyof typeof record];
+    const [top, part] = issue?.path ?? [];
+    const mixed = top === "asMixed" ? mixedFields.find(([name]) => name === part) : undefined;
+    const field = mixed?.[1] ?? jarFields[String(top)] ?? "jar";
+    const column = doseColumn(field, columns);
+    const given = mixed ? record.asMixed?.[mixed[0]] : record[String(top) as keyof typeof record];
     row.fault(
       column,
       typeof given === "number" || typeof given === "string"
@@ -119,6 +122,7 @@ const jarFields: Record<string, Field | "syringe_a" | "syringe_b"> = {
   blankWaterMl: "blank_water_ml",
   sampleVolumeMl: "sample_volume_ml",
   block: "block",
+  asMixed: "mixed_fast_rpm",
   leftOut: "left_out",
   note: "note",
 };
@@ -153,6 +157,21 @@ function nextName(target: SeriesTarget): string {
   do target.lastNumber += 1;
   while (target.jarNames.has(String(target.lastNumber)));
   return String(target.lastNumber);
+}
+
+const mixedFields: [keyof NonNullable<RecordOf<"jar">["asMixed"]>, Field][] = [
+  ["fastRpm", "mixed_fast_rpm"],
+  ["fastS", "mixed_fast_s"],
+  ["betweenS", "mixed_between_s"],
+  ["slowRpm", "mixed_slow_rpm"],
+  ["slowS", "mixed_slow_s"],
+  ["pours", "mixed_pours"],
+];
+
+/** How the jar was mixed, where the row says any of it. */
+function readAsMixed(row: RowReader): Record<string, number | null> | null {
+  if (!mixedFields.some(([, field]) => row.filled(field))) return null;
+  return Object.fromEntries(mixedFields.map(([part, field]) => [part, row.number(field)]));
 }
 
 function readRole(row: RowReader, doseA: JarDose, doseB: JarDose): RecordOf<"jar">["role"] {

@@ -1,5 +1,6 @@
 import { cellText, type OutCell } from "../../exchange/csv-out.ts";
-import { fieldLabels, type Field } from "../../exchange/columns.ts";
+import { fieldLabel } from "../../exchange/column-words.ts";
+import type { Field } from "../../exchange/columns.ts";
 import { escapeText } from "../../exchange/text-cell.ts";
 import type { OutSheet } from "../../exchange/workbook-out.ts";
 import type { DecimalMark } from "../../units/number-entry.ts";
@@ -7,7 +8,10 @@ import { fieldUnit, fieldWords } from "../issue-words.ts";
 import { references } from "../references.ts";
 import { kinds, kindWords, type Kind, type StudyState } from "../schema/records.ts";
 import { flatTable } from "./flat-table.ts";
-import { slotOf, writeSlot } from "./slots.ts";
+import { slotOf, writeSlot } from "./slots/slots.ts";
+
+/** Kinds with a sheet of their own making, or that no sheet can hold. */
+const elsewhere = new Set<Kind>(["jar", "reading", "photo"]);
 
 type Cell = string | number | null;
 
@@ -23,7 +27,7 @@ export function studySheets(state: StudyState, mark: DecimalMark): OutSheet[] {
     { name: "jars", rows: [jars.heads, ...jars.rows.map((row) => row.map(cell))] },
     { name: "readings", rows: readingRows(state, cell) },
     ...kinds
-      .filter((kind) => kind !== "jar" && kind !== "reading" && Object.keys(state[kind]).length > 0)
+      .filter((kind) => !elsewhere.has(kind) && Object.keys(state[kind]).length > 0)
       .map((kind) => ({ name: kindWords[kind].many.slice(0, 31), rows: kindRows(state, kind) })),
   ];
 }
@@ -40,7 +44,7 @@ function readingRows(state: StudyState, cell: (value: OutCell) => Cell): Cell[][
       rows.push([
         escapeText(series.label),
         escapeText(jar.label),
-        fieldLabels[field],
+        fieldLabel(field),
         cell(value),
         reading.takenAt,
         reading.leftOut?.reason ?? null,

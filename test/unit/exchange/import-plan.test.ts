@@ -179,13 +179,13 @@ describe("rows, jars and re-reads", () => {
   });
   test("a value its kind does not allow is refused with its row and column", () => {
     const plan = planned(
-      "jar,dose_a_kg_per_t,floc_grade,cake_ts_pct,cake_dish_tare_g,cake_dish_wet_g,cake_dish_dry_g\n1,4,6,,,,\n2,4,,101,,,\n3,4,,,9,8,7\n4,4,,,9,,\n5,4,,30,1,11,3\n",
+      "jar,dose_a_kg_per_t,floc_grade,cake_ts_pct,cake_dish_tare_g,cake_dish_wet_g,cake_dish_dry_g\n1,4,6,,,,\n2,4,,101,,,\n3,4,,,9,8,7\n4,4,,,,9,\n5,4,,30,1,11,3\n",
     );
     expect(plan.ok && plan.value.errors.map(({ row, column, message }) => [row, column, message])).toEqual([
       [2, "floc_grade", '"6" must be 1 to 5.'],
       [3, "cake_ts_pct", expect.stringContaining("is above 100")],
       [4, "cake_dish_tare_g", expect.stringMatching(/must weigh more/)],
-      [5, "cake_dish_wet_g", "is empty, but a cake dish needs it."],
+      [5, "cake_dish_tare_g", "is empty, but a cake dish needs it."],
       [6, "cake_ts_pct", expect.stringMatching(/make 20\.00/)],
     ]);
   });
