@@ -121,8 +121,9 @@ function newTarget(
     filled(rows, columns.fields.planned_dose_b_kg_per_t) ||
     filled(rows, columns.fields.stock_b);
   const allSeries = Object.values(state.series).sort((a, b) => (a.id < b.id ? -1 : 1));
-  const pattern =
-    allSeries.filter((series) => (series.stockBId !== null) === hasB).at(-1) ?? allSeries.at(-1) ?? null;
+  const sameCount = allSeries.filter((series) => (series.stockBId !== null) === hasB);
+  const alike = sameCount.length > 0 ? sameCount : allSeries;
+  const pattern = alike.at(-1) ?? null;
 
   const byName = (field: Field, kind: "sample" | "stock"): Outcome<string | null> => {
     const place = columns.fields[field];
@@ -142,29 +143,40 @@ function newTarget(
   const namedB = byName("stock_b", "stock");
   if (!namedB.ok) return namedB;
 
+  // Which sludge and which polymer the jars had is never picked out of several: it must be said, or be the only one.
   const samples = Object.keys(state.sample);
-  const stocks = Object.keys(state.stock);
-  const sampleId =
-    namedSample.value ?? choice.sampleId ?? pattern?.sampleId ?? (samples.length === 1 ? samples[0]! : null);
+  const sampleId = namedSample.value ?? choice.sampleId ?? (samples.length === 1 ? samples[0]! : null);
   if (sampleId === null)
     return bad(
       samples.length === 0
         ? `${table.name}: the study has no sludge sample yet: enter it first, because a dose is polymer per dry solids.`
-        : `${table.name}: the study has ${samples.length} samples: choose the one that series "${name}" was dosed on.`,
+        : `${table.name}: the study has ${samples.length} samples: say in a column sample which one series "${name}" was dosed on, or add the rows to a series that is there.`,
     );
+  const stocks = Object.keys(state.stock);
   // A file that names solutions says with an empty cell that there is none.
   const saysStocks = columns.fields.stock_a !== undefined || columns.fields.stock_b !== undefined;
   const stockId = (
     named: string | null,
     chosen: string | null | undefined,
-    usual: string | null,
-  ): string | null => named ?? (chosen !== undefined ? chosen : saysStocks ? null : usual);
-  const stockAId = stockId(
-    namedA.value,
-    choice.stockAId,
-    pattern?.stockAId ?? (stocks.length === 1 ? stocks[0]! : null),
-  );
-  const stockBId = stockId(namedB.value, choice.stockBId, hasB ? (pattern?.stockBId ?? null) : null);
+    letter: "A" | "B",
+  ): Outcome<string | null> => {
+    if (named !== null || chosen !== undefined) return good(named ?? chosen ?? null);
+    if (saysStocks || stocks.length === 0 || (letter === "B" && !hasB)) return good(null);
+    const used = new Set(
+      alike.flatMap((series) => (letter === "A" ? series.stockAId : series.stockBId) ?? []),
+    );
+    const usual = used.size > 0 ? [...used] : stocks;
+    if (usual.length === 1) return good(usual[0]!);
+    return bad(
+      `${table.name}: the study has several stock solutions: say in a column stock_${letter.toLowerCase()} which one polymer ${letter} of series "${name}" was.`,
+    );
+  };
+  const stockA = stockId(namedA.value, choice.stockAId, "A");
+  if (!stockA.ok) return stockA;
+  const stockB = stockId(namedB.value, choice.stockBId, "B");
+  if (!stockB.ok) return stockB;
+  const stockAId = stockA.value;
+  const stockBId = stockB.value;
   const fnu = filled(rows, columns.fields.turbidity_fnu);
   const ntu = filled(rows, columns.fields.turbidity_ntu);
   const drainS = usualNumber(table, rows, columns.fields.drained_at_s);

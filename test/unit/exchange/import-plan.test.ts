@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { guessUses, type ColumnUse } from "../../../src/exchange/columns.ts";
 import { seriesChain } from "../../../src/study/derive/jars.ts";
-import { benchStudy, imported, planned } from "./bench-study.ts";
+import { applyCommand } from "../../../src/study/commands.ts";
+import { benchStudy, imported, planned, worked } from "./bench-study.ts";
 
 const firstJar = (state: ReturnType<typeof benchStudy>) => Object.values(state.jar)[0]!;
 const refusal = (plan: ReturnType<typeof planned>) => (plan.ok ? "no refusal" : plan.message);
@@ -234,6 +235,34 @@ describe("series", () => {
         planned("dose_a_kg_per_t\n4\n", benchStudy({ series: { label: "TRIAL" } }), { seriesName: null }),
       ),
     ).toMatch(/already a series called "trial"/);
+  });
+  test("of several samples or stock solutions none is picked: the file, or a person, says which", () => {
+    const base = benchStudy({ series: null });
+    const twoStocks = applyCommand(base, {
+      do: "add",
+      kind: "stock",
+      record: { ...worked.stock, id: "other", label: "Other stock" },
+    });
+    const twoSamples = applyCommand(base, {
+      do: "add",
+      kind: "sample",
+      record: { ...worked.sample, id: "other", label: "Other sample" },
+    });
+    if (!twoStocks.ok || !twoSamples.ok) throw new Error("no second record");
+    const text = "syringe_a_ml,sample_volume_ml\n25,500\n";
+    expect(refusal(planned(text, twoStocks.value.state, { seriesName: null }))).toMatch(
+      /several stock solutions: say in a column stock_a/,
+    );
+    expect(refusal(planned(text, twoSamples.value.state, { seriesName: null }))).toMatch(
+      /2 samples: say in a column sample/,
+    );
+    const named = planned(
+      "stock_a,syringe_a_ml,sample_volume_ml\nother stock,25,500\n",
+      twoStocks.value.state,
+      { seriesName: null },
+    );
+    const state = imported(named, twoStocks.value.state);
+    expect(Object.values(state.series)[0]!.stockAId).toBe("other");
   });
   test("an unknown stock is named", () => {
     expect(
