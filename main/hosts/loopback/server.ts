@@ -6,7 +6,8 @@ import type { Context } from "../../service.ts";
 import { loadPages } from "./pages.ts";
 import { safeHeaders } from "./policy.ts";
 
-const largestBody = 8 * 1024 * 1024;
+// An import is one command; its own bound (the plan of an import) keeps well below this.
+const largestBody = 48 * 1024 * 1024;
 const cookieName = "flocwright";
 
 export interface LoopbackHost {

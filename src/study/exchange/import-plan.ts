@@ -2,11 +2,12 @@ import { chooseColumns, holdsNumbers, type ColumnUse, type Field } from "../../e
 import type { Table } from "../../exchange/grid.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
 import { parseNumber } from "../../units/number-entry.ts";
-import { applyCommand, type Command, type SimpleCommand } from "../commands.ts";
+import { applyCommand, mostTogether, type Command, type SimpleCommand } from "../commands.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readJarRow, type JarRow } from "./jar-row.ts";
 import type { MissingBasis } from "./jar-doses.ts";
 import { rowReader, type RowFault } from "./row-reader.ts";
+import { slotsWith } from "./slots/slots.ts";
 import { seriesTargets, type NewSeriesChoice, type SeriesTarget } from "./series-targets.ts";
 
 export interface ImportOptions {
@@ -45,8 +46,8 @@ export interface ImportPlan {
   counts: { newSeries: string[]; intoSeries: string[]; jars: number; readings: number };
 }
 
-/** The most records one undo step may hold (bounded by the command's schema) and the most bytes it may be. */
-const most = { records: 20_000, characters: 6_000_000, preview: 200 };
+/** The most characters one undo step may be as it is sent to be kept, and the most rows a preview shows. */
+const most = { characters: 36_000_000, preview: 200 };
 
 /**
  * Reads a table into series, jars and readings as one command. Rows with the same jar name and doses are re-reads of
@@ -67,6 +68,7 @@ export function planImport(
   const targets = seriesTargets(state, table, columns.value, options);
   if (!targets.ok) return targets;
 
+  const specs = slotsWith((field) => columns.value.fields[field] !== undefined);
   const missing: MissingBasis[] = [];
   const errors: RowFault[] = [];
   const read: JarRow[] = [];
@@ -77,7 +79,7 @@ export function planImport(
     const target = targets.value.get(key);
     if (!target) reader.fault("series", "is empty: name the series of this jar.");
     else {
-      const jar = readJarRow(state, reader, columns.value, target, (fault) => missing.push(fault));
+      const jar = readJarRow(state, reader, columns.value, target, specs, (fault) => missing.push(fault));
       const [lack] = missing;
       if (lack)
         return bad(
@@ -94,9 +96,9 @@ export function planImport(
   const badRows = new Set(errors.map(({ row }) => row));
   const wanted = errors.length > 0 && !options.skipBad ? [] : read;
   const commands = commandsOf(wanted, options.nextId);
-  if (commands.length > most.records)
+  if (commands.length > mostTogether)
     return bad(
-      `${table.name}: makes ${commands.length} jars and readings; ${most.records} at once is the most: split the file.`,
+      `${table.name}: makes ${commands.length} jars and readings; ${mostTogether} at once is the most: split the file.`,
     );
   const label = `import of ${table.name.split(/[\\/]/).pop() ?? ""}`.slice(0, 300);
   const command: Command | null = commands.length === 0 ? null : { do: "together", label, commands };

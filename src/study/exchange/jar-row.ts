@@ -6,6 +6,7 @@ import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readDose, type JarDose, type MissingBasis } from "./jar-doses.ts";
 import { refusedValue, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
+import type { SlotSpec } from "./slots/slot.ts";
 import { readLeftOut, readSlots, type ReadResult } from "./slots/slots.ts";
 
 /** One row, read: the jar it names and what was read of it. */
@@ -34,6 +35,7 @@ export function readJarRow(
   row: RowReader,
   columns: ChosenColumns,
   target: SeriesTarget,
+  specs: SlotSpec[],
   missing: (fault: MissingBasis) => void,
 ): JarRow | null {
   const { series } = target;
@@ -62,7 +64,7 @@ export function readJarRow(
     leftOut: readLeftOut(row, "left_out", "left_out_note"),
     note: row.text("note"),
   };
-  const readings = readSlots(row, series);
+  const readings = readSlots(row, series, specs);
   if (row.faults.length > 0) return null;
   const parsed = jarSchema.safeParse({ ...record, id: anId });
   if (!parsed.success) {

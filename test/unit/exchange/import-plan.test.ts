@@ -283,9 +283,9 @@ describe("the decimal mark", () => {
     );
   });
   test("more rows than one step can keep are refused in words", () => {
-    const rows = Array.from({ length: 10_001 }, (_, index) => `${index},4,20`).join("\n");
-    expect(refusal(planned(`jar,dose_a_kg_per_t,cst_s\n${rows}\n`))).toMatch(
-      /makes 20002 jars and readings; 20000 at once is the most/,
+    const rows = Array.from({ length: 40_001 }, (_, index) => `${index},4,20,2`).join("\n");
+    expect(refusal(planned(`jar,dose_a_kg_per_t,cst_s,floc_grade\n${rows}\n`))).toMatch(
+      /makes 120003 jars and readings; 120000 at once is the most/,
     );
   });
 });

@@ -40,10 +40,19 @@ export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut
   return null;
 }
 
+/** The slots that a file has any column of; the others need not be looked at in each row. */
+export function slotsWith(has: (field: Field) => boolean): SlotSpec[] {
+  return slotSpecs.filter(({ slot, fields }) =>
+    [...fields, `${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`].some((field) =>
+      has(field as Field),
+    ),
+  );
+}
+
 /** Everything that was read of a jar in one row. */
-export function readSlots(row: RowReader, series: Series): ReadResult[] {
+export function readSlots(row: RowReader, series: Series, specs: SlotSpec[]): ReadResult[] {
   const found: ReadResult[] = [];
-  for (const { slot, fields, read } of slotSpecs) {
+  for (const { slot, fields, read } of specs) {
     const before = row.faults.length;
     const answer = read(row, series);
     const leftOut = readLeftOut(row, `${slot}_left_out`, `${slot}_left_out_note`);
