@@ -55,6 +55,12 @@ test("a sheet with semicolons, decimal commas and a bad row is matched, looked a
   await expect(page.getByText("decimal comma")).toBeVisible();
   await expect(add).toBeDisabled();
 
+  // a new series never falls into one that is there already
+  await page.getByLabel("Name of the new series").fill("E-42 alone");
+  await expect(page.getByText('There is already a series called "E-42 alone"')).toBeVisible();
+  await page.getByLabel("Name of the new series").fill("tuesday");
+  await expect(faults).toBeVisible();
+
   // leaving it out
   await page.getByLabel("Leave 1 bad row out and add the others").check();
   await expect(
@@ -72,6 +78,8 @@ test("a sheet with semicolons, decimal commas and a bad row is matched, looked a
   }
   await add.click();
   await expect(page.getByText("Added 3 jars with 7 readings to tuesday.")).toBeVisible();
+
+  await expect(page.getByRole("button", { name: "Go to the Bench" })).toBeFocused();
 
   // the jars on the Bench, with the dose active as it was said
   await page.getByRole("button", { name: "Go to the Bench" }).click();

@@ -156,8 +156,8 @@ export function useImport() {
       uses: uses.value,
       mark: mark.value,
       state: toRaw(state),
-      seriesName: hasSeriesColumn.value ? null : intoSeries.value || newName.value.trim() || plainName.value,
-      fallbackName: plainName.value,
+      seriesName: hasSeriesColumn.value ? null : intoSeries.value || null,
+      fallbackName: newName.value.trim() || plainName.value,
       choice: hasSeriesColumn.value ? {} : setUp.value,
       skipBad: skipBad.value,
     });
@@ -193,6 +193,8 @@ export function useImport() {
     const { value } = plan;
     if (!value?.command) return;
     busy.value = "Adding…";
+    // A large step keeps the screen for a moment: the word is shown first.
+    await new Promise((resolve) => setTimeout(resolve, 30));
     const outcome = await study.run(value.command);
     busy.value = "";
     if (!outcome.ok) return void (trouble.value = outcome.message);
