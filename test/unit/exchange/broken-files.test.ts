@@ -1,6 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { seededRandom } from "../../../src/curve/random.ts";
-import { exactUse, guessUses, holdsNumbers, usesByHeads } from "../../../src/exchange/columns.ts";
+import {
+  exactUse,
+  fields,
+  guessUses,
+  holdsNumbers,
+  usesByHeads,
+  type ColumnUse,
+} from "../../../src/exchange/columns.ts";
 import { guessHeadLine, tableOf } from "../../../src/exchange/grid.ts";
 import { limits } from "../../../src/exchange/limits.ts";
 import { readSheetFile } from "../../../src/exchange/sheet-file.ts";
@@ -282,4 +289,72 @@ describe("files that are not what they should be", () => {
     expect(added).toBeGreaterThan(50);
     expect(refused).toBeGreaterThan(50);
   }, 60_000);
+
+  test("any columns taken for anything, over any cells: a sentence or a plan the study takes", () => {
+    const random = seededRandom(31);
+    const pick = <T>(list: readonly T[]) => list[Math.floor(random() * list.length)]!;
+    const samples = [
+      "",
+      "",
+      "1",
+      "2,5",
+      "2.5",
+      ">1000",
+      "<5",
+      "-1",
+      "0",
+      "=1+1",
+      "'=x",
+      "spilled",
+      "7",
+      "Series",
+    ];
+    const more = ["Stock", "abc", "1 2 3", "10 20 30", "1e9", "no-polymer", "Sample", "x".repeat(130), "é\n"];
+    const units = [null, "kg-per-t", "lb-per-short-ton", "mg-per-l-feed", "ml-solution"] as const;
+    let carried = 0;
+    for (let run = 0; run < 6000; run++) {
+      const width = 1 + Math.floor(random() * 12);
+      const uses = Array.from({ length: width }, (_, at): ColumnUse => {
+        if (at === 0) return { as: "dose", polymer: "a", unit: pick(units.slice(1)), basis: "active" };
+        const chance = random();
+        if (chance < 0.1) return { as: "ignore" };
+        if (chance < 0.2)
+          return {
+            as: "dose",
+            polymer: pick(["a", "a", "b"] as const),
+            unit: pick(units),
+            basis: pick([null, "active", "active", "as-supplied"] as const),
+          };
+        return { as: "field", field: pick(fields) };
+      });
+      const rows = Array.from({ length: 1 + Math.floor(random() * 4) }, (_, line) => ({
+        line: line + 2,
+        cells: uses.map(() => pick(random() < 0.8 ? samples : more)),
+      }));
+      const table = tableOf(
+        { sheet: "", separator: ";", rows: [{ line: 1, cells: uses.map((_, at) => `c${at}`) }, ...rows] },
+        "f",
+        pick([null, ".", ","] as const),
+        null,
+        (column) => holdsNumbers(uses[column]),
+      );
+      if (!table.ok) {
+        sentence(table.message);
+        continue;
+      }
+      const plan = planImport(study, table.value, uses, {
+        seriesName: pick([null, "Series", "New"]),
+        fallbackName: "f",
+        choice: {},
+        skipBad: random() < 0.5,
+        nextId: idMaker(0, "t"),
+      });
+      if (!plan.ok) sentence(plan.message);
+      else if (plan.value.command) {
+        expect(applyCommand(study, plan.value.command).ok).toBe(true);
+        carried += 1;
+      } else for (const error of plan.value.errors) sentence(error.message);
+    }
+    expect(carried).toBeGreaterThan(50);
+  });
 });
