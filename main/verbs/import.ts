@@ -14,7 +14,7 @@ import { oneFile } from "./one-file.ts";
 import type { Verb } from "./verb.ts";
 
 const usage =
-  "import FILE --into STUDY.flocwright [--series NAME] [--dry-run] [--skip-bad] [--sheet NAME] [--decimal . | ,]";
+  "import FILE --into STUDY.flocwright [--series NAME] [--dry-run] [--skip-bad] [--read-again] [--sheet NAME] [--decimal . | ,]";
 
 const options = {
   into: { type: "string" },
@@ -23,6 +23,7 @@ const options = {
   decimal: { type: "string" },
   "dry-run": { type: "boolean" },
   "skip-bad": { type: "boolean" },
+  "read-again": { type: "boolean" },
 } as const;
 
 /** `import`: jars and readings from a CSV or .xlsx file into a study, as one step of its history. */
@@ -68,6 +69,7 @@ async function runImport(args: string[]): Promise<Outcome<unknown>> {
       fallbackName: basename(path, extname(path)).slice(0, 120) || "import",
       choice: {},
       skipBad: values["skip-bad"] === true,
+      readAgain: values["read-again"] === true,
       nextId: idMaker(now.getTime(), randomBytes(4).toString("hex").slice(0, 5)),
     });
     if (!plan.ok) {

@@ -233,7 +233,12 @@ export interface ChosenColumns {
   doses: { polymer: Polymer; unit: DoseUnit; basis: DoseBasis; column: number }[];
 }
 
-export function chooseColumns(heads: string[], uses: ColumnUse[], name: string): Outcome<ChosenColumns> {
+export function chooseColumns(
+  heads: string[],
+  uses: ColumnUse[],
+  name: string,
+  needsDose: boolean,
+): Outcome<ChosenColumns> {
   const chosen: ChosenColumns = { fields: {}, doses: [] };
   for (const [column, use] of uses.entries()) {
     const head = heads[column] ?? "";
@@ -270,7 +275,7 @@ export function chooseColumns(heads: string[], uses: ColumnUse[], name: string):
   const planned =
     chosen.fields.planned_dose_a_kg_per_t !== undefined ||
     chosen.fields.planned_dose_b_kg_per_t !== undefined;
-  if (chosen.doses.length === 0 && !planned)
+  if (needsDose && chosen.doses.length === 0 && !planned)
     return bad(`${name}: there is no dose column; name one, for example dose_a_kg_per_t or syringe_a_ml.`);
   return good(chosen);
 }

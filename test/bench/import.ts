@@ -51,6 +51,7 @@ export async function timeImportPreviews(runs: number): Promise<{ name: string; 
       fallbackName: "large",
       choice: {},
       skipBad: false,
+      readAgain: false,
       nextId: idMaker(0, "bench"),
     });
     if (!plan.ok || plan.value.counts.jars !== 10_000 || plan.value.counts.readings !== 40_000)

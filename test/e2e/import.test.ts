@@ -165,3 +165,24 @@ test("an exported table comes back through the screen without a choice to make",
   await page.getByRole("button", { name: /^Add \d+ jars with/ }).click();
   await expect(page.getByText("Added 13 jars with 79 readings to Copy of it.")).toBeVisible();
 });
+
+test("an instrument's readings come to the jars that are there, by their names", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("again.flocwright", true);
+  await page.goto(host.url);
+  await room(page, "Bench").click();
+  await page.getByRole("button", { name: "Import jars" }).click();
+  await page.getByLabel("Choose a CSV file or a workbook").setInputFiles({
+    name: "meter.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from("jar,turbidity_ntu\n2,440\n3,530\n"),
+  });
+  await expect(page.getByText("There is no dose column")).toBeVisible();
+  await page.getByLabel("Add the jars to").selectOption("E-42 alone");
+  await page.getByLabel("Rows of jars that are there already add their readings to them").check();
+  await page.getByRole("button", { name: "Add 2 readings" }).click();
+  await expect(page.getByText("Added 2 readings to E-42 alone.")).toBeVisible();
+  await expect(room(page, "Bench")).toContainText(/Bench\s*13 jars/);
+});

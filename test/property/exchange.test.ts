@@ -273,6 +273,7 @@ async function reimported(
     fallbackName: "round",
     choice: {},
     skipBad: false,
+    readAgain: false,
     nextId: idMaker(0, "t"),
   });
   if (!plan.ok) throw new Error(plan.message);

@@ -19,6 +19,8 @@ export interface ImportOptions {
   choice: NewSeriesChoice;
   /** leave bad rows out and add the others; otherwise one bad row keeps everything out */
   skipBad: boolean;
+  /** rows of jars that the series has already add their readings to them; otherwise they are faults */
+  readAgain: boolean;
   /** short sortable ids, each later than the one before */
   nextId(): string;
 }
@@ -61,7 +63,7 @@ export function planImport(
   uses: ColumnUse[],
   options: ImportOptions,
 ): Outcome<ImportPlan> {
-  const columns = chooseColumns(table.heads, uses, table.name);
+  const columns = chooseColumns(table.heads, uses, table.name, !options.readAgain);
   if (!columns.ok) return columns;
   const ambiguous = ambiguousCell(table, uses);
   if (ambiguous) return bad(ambiguous);
@@ -86,7 +88,7 @@ export function planImport(
           `${table.name}: line ${lack.row}, column ${table.heads[lack.column] ?? ""}: ${lack.message}`,
         );
       if (jar && reader.faults.length === 0) {
-        const fault = jarFault(jar, read, names);
+        const fault = jarFault(jar, read, names, options.readAgain);
         if (fault) reader.fault(fault.column, fault.message);
         else read.push(jar);
       }
@@ -121,12 +123,12 @@ export function planImport(
       doseA: jar.doseA.doseKgPerT,
       doseB: jar.doseB.doseKgPerT,
       readings: jar.readings.length,
-      reread: jar.first !== null,
+      reread: jar.first !== null || jar.existing !== null,
     })),
     counts: {
       newSeries: used.filter(({ isNew }) => isNew).map(({ series }) => series.label),
       intoSeries: used.filter(({ isNew }) => !isNew).map(({ series }) => series.label),
-      jars: wanted.filter(({ first }) => first === null).length,
+      jars: wanted.filter(({ first, existing }) => first === null && existing === null).length,
       readings: wanted.reduce((sum, { readings }) => sum + readings.length, 0),
     },
   });
@@ -149,24 +151,46 @@ function ambiguousCell(table: Table, uses: ColumnUse[]): string | null {
 const sameDose = (a: number | null, b: number | null) =>
   a === b || (a !== null && b !== null && Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)));
 
+/** Whether a row that gives a dose gives the volume (within 1 %) that the jar of the study was injected with. */
+const agrees = (injectedMl: number | null, { syringeMl }: JarRow["doseA"]) =>
+  syringeMl === null ||
+  (injectedMl !== null && Math.abs(syringeMl - injectedMl) <= 0.01 * Math.max(syringeMl, injectedMl));
+
 /** Settles whether a row is a new jar or a re-read; answers what keeps it from being either. */
 function jarFault(
   jar: JarRow,
   read: JarRow[],
   names: Map<string, number>,
+  readAgain: boolean,
 ): { column: Field | number; message: string } | null {
   const { target, label } = jar;
   const key = `${target.series.id} ${label.toLowerCase()}`;
   const at = names.get(key);
   if (at === undefined) {
-    const [empty] = jar.emptyDoses;
-    if (empty !== undefined)
-      return { column: empty, message: "the dose is missing; a jar without this polymer has dose 0." };
-    if (target.jarNames.has(label.toLowerCase()))
+    const existing = target.jarsByName.get(label.toLowerCase());
+    if (existing && !readAgain)
       return {
         column: "jar",
         message: `jar ${label} is in series ${target.series.label} already: give this one another name, or import into a new series.`,
       };
+    if (!existing && !jar.canMake)
+      return {
+        column: "jar",
+        message: `series ${target.series.label} has no jar ${label}, and the file gives no dose to make it with.`,
+      };
+    const [empty] = jar.emptyDoses;
+    if (!existing && empty !== undefined)
+      return { column: empty, message: "the dose is missing; a jar without this polymer has dose 0." };
+    if (existing && !(agrees(existing.syringeAMl, jar.doseA) && agrees(existing.syringeBMl, jar.doseB)))
+      return {
+        column: "jar",
+        message: `jar ${label} of series ${target.series.label} was dosed otherwise: another jar needs another name.`,
+      };
+    if (existing) {
+      names.set(key, read.length);
+      jar.existing = existing;
+      return null;
+    }
     names.set(key, read.length);
     if (!jar.hasOrder) jar.record.order = target.lastOrder + 1;
     target.lastOrder = Math.max(target.lastOrder, jar.record.order);
@@ -196,7 +220,8 @@ function commandsOf(jars: JarRow[], nextId: () => string): SimpleCommand[] {
     if (isNew) commands.push({ do: "add", kind: "series", record: series });
   const ids = new Map<JarRow, string>();
   for (const jar of jars) {
-    if (jar.first === null) {
+    if (jar.existing) ids.set(jar, jar.existing.id);
+    else if (jar.first === null) {
       const id = nextId();
       ids.set(jar, id);
       commands.push({ do: "add", kind: "jar", record: { ...jar.record, id } });

@@ -20,10 +20,14 @@ export interface JarRow {
   record: RecordOf<"jar">;
   hasOrder: boolean;
   readings: ReadResult[];
+  /** whether the file has any column of doses, so that a row can make a jar */
+  canMake: boolean;
   /** dose columns that are empty in this row: a new jar needs them, a re-read keeps its jar's */
   emptyDoses: number[];
   /** the row that names the same jar first, where this one is a re-read */
   first: JarRow | null;
+  /** the jar of the study that this row reads again */
+  existing: RecordOf<"jar"> | null;
 }
 
 const roles = jarSchema.shape.role.unwrap().options;
@@ -99,8 +103,11 @@ export function readJarRow(
     record: parsed.data,
     hasOrder: order !== null,
     readings,
+    canMake:
+      columns.doses.length > 0 || row.has("planned_dose_a_kg_per_t") || row.has("planned_dose_b_kg_per_t"),
     emptyDoses: row.filled("role") ? [] : emptyDoses(row, columns),
     first: null,
+    existing: null,
   };
 }
 
@@ -157,7 +164,7 @@ function linksAgree(row: RowReader, target: SeriesTarget): void {
 
 function nextName(target: SeriesTarget): string {
   do target.lastNumber += 1;
-  while (target.jarNames.has(String(target.lastNumber)));
+  while (target.jarsByName.has(String(target.lastNumber)));
   return String(target.lastNumber);
 }
 

@@ -26,8 +26,8 @@ export interface SeriesTarget {
   sampleLabel: string;
   stockA: StockChain | null;
   stockB: StockChain | null;
-  /** the names of jars it holds already, in small letters */
-  jarNames: Set<string>;
+  /** the jars it holds already, by their names in small letters */
+  jarsByName: Map<string, RecordOf<"jar">>;
   lastOrder: number;
   /** the last number given as a name to a jar of a file without names */
   lastNumber: number;
@@ -91,7 +91,7 @@ function targetOf(state: StudyState, series: Series, isNew: boolean): SeriesTarg
     sampleLabel: state.sample[series.sampleId]?.label ?? "",
     stockA: series.stockAId ? stockChain(state, series.stockAId) : null,
     stockB: series.stockBId ? stockChain(state, series.stockBId) : null,
-    jarNames: new Set(jars.map((jar) => lower(jar.label))),
+    jarsByName: new Map(jars.map((jar) => [lower(jar.label), jar])),
     lastOrder: jars.reduce((most, jar) => Math.max(most, jar.order), 0),
     lastNumber: jars.length,
   };

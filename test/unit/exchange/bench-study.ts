@@ -76,6 +76,7 @@ export function planned(
     fallbackName: "trial",
     choice: {},
     skipBad: false,
+    readAgain: false,
     nextId: idMaker((stamp += 1), "t"),
     ...options,
   });

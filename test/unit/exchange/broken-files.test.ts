@@ -59,6 +59,7 @@ async function through(bytes: Bytes): Promise<string> {
         fallbackName: "f",
         choice: {},
         skipBad,
+        readAgain: false,
         nextId: idMaker(0, "t"),
       });
       if (!plan.ok) {
@@ -347,6 +348,7 @@ describe("files that are not what they should be", () => {
         fallbackName: "f",
         choice: {},
         skipBad: random() < 0.5,
+        readAgain: random() < 0.3,
         nextId: idMaker(0, "t"),
       });
       if (!plan.ok) sentence(plan.message);

@@ -154,6 +154,27 @@ describe("rows, jars and re-reads", () => {
     const plan = planned("jar,dose_a_kg_per_t\nX,4\ny,5\n", first, { skipBad: true });
     expect(plan.ok && plan.value).toMatchObject({ rows: 2, added: 1, errors: [{ row: 2, column: "jar" }] });
   });
+  test("rows of jars that are there add their readings to them, where that was chosen", () => {
+    const first = imported(planned("jar,syringe_a_ml\nx,25\ny,30\n"));
+    const plan = planned("jar,turbidity_ntu\nX,44\nx,46\ny,>1000\n", first, { readAgain: true });
+    expect(plan.ok && plan.value.counts).toMatchObject({ jars: 0, readings: 3, newSeries: [] });
+    const state = imported(plan, first);
+    expect(Object.keys(state.jar)).toEqual(Object.keys(first.jar));
+    expect(
+      Object.values(state.reading).map(({ jarId, result }) => [state.jar[jarId]!.label, result]),
+    ).toMatchObject([
+      ["x", { value: 44 }],
+      ["x", { value: 46 }],
+      ["y", { value: 1000, censored: "above" }],
+    ]);
+    const other = planned("jar,syringe_a_ml,cst_s\nx,26,20\nz,10,20\n", first, { readAgain: true });
+    expect(other.ok && other.value.errors).toMatchObject([
+      { row: 2, column: "jar", message: expect.stringMatching(/was dosed otherwise/) as string },
+    ]);
+    // without a dose a row can only read a jar again that is there
+    const stray = planned("jar,cst_s\nz,20\n", first, { readAgain: true });
+    expect(stray.ok && stray.value.errors).toMatchObject([{ row: 2, column: "jar" }]);
+  });
   test("one bad row keeps everything out unless bad rows are skipped", () => {
     const text = "jar;dose_a_kg_per_t;turbidity_ntu\n1;2,5;44,5\n2;3,5;abc\n3;-1;>1000\n";
     const plan = planned(text);

@@ -35,6 +35,7 @@ export interface PlanQuestion extends TableQuestion {
   fallbackName: string;
   choice: NewSeriesChoice;
   skipBad: boolean;
+  readAgain: boolean;
 }
 
 /** What the screen asks its worker, and what each question is answered with. */

@@ -39,6 +39,7 @@ export function useImport() {
   const newName = ref("");
   const choice = ref<NewSeriesChoice>({});
   const skipBad = ref(false);
+  const readAgain = ref(false);
   const plan = shallowRef<ImportPlan | null>(null);
   /** what keeps the rows from being read, in one sentence that says what to do */
   const open = ref("");
@@ -84,6 +85,7 @@ export function useImport() {
     trouble.value = "";
     uses.value = [];
     skipBad.value = false;
+    readAgain.value = false;
     mark.value = null;
     markRead.value = null;
   }
@@ -160,6 +162,7 @@ export function useImport() {
       fallbackName: newName.value.trim() || plainName.value,
       choice: hasSeriesColumn.value ? {} : setUp.value,
       skipBad: skipBad.value,
+      readAgain: readAgain.value && (hasSeriesColumn.value || intoSeries.value !== ""),
     });
     if (mine !== planTurn) return;
     busy.value = "";
@@ -170,7 +173,7 @@ export function useImport() {
 
   let waiting: ReturnType<typeof setTimeout> | undefined;
   watch(
-    [table, uses, mark, intoSeries, newName, setUp, skipBad, () => study.state],
+    [table, uses, mark, intoSeries, newName, setUp, skipBad, readAgain, () => study.state],
     () => {
       clearTimeout(waiting);
       // A short rest, so that typing a name does not read the file at each letter.
@@ -187,6 +190,7 @@ export function useImport() {
   const setInto = (name: string) => void (intoSeries.value = name);
   const setName = (name: string) => void (newName.value = name);
   const setSkipBad = (skip: boolean) => void (skipBad.value = skip);
+  const setReadAgain = (again: boolean) => void (readAgain.value = again);
   const setChoice = (fields: NewSeriesChoice) => void (choice.value = { ...choice.value, ...fields });
 
   async function add(): Promise<void> {
@@ -223,6 +227,7 @@ export function useImport() {
     newName,
     setUp,
     skipBad,
+    readAgain,
     plan,
     open,
     added,
@@ -232,6 +237,7 @@ export function useImport() {
     setInto,
     setName,
     setSkipBad,
+    setReadAgain,
     setChoice,
     add,
     cancel,
