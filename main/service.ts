@@ -12,6 +12,14 @@ import {
   type HostSupport,
   type OpenStudy,
 } from "./service/context.ts";
+import {
+  backUpByHand,
+  backupsOfOpen,
+  backupsOfShelf,
+  restoreOnShelf,
+  restoreOpen,
+  salvageOnShelf,
+} from "./service/backing-up.ts";
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { listShelf, pathForName, refFor } from "./service/shelf.ts";
@@ -101,6 +109,14 @@ export const handlers: Handlers = {
           ...nextMoves(open),
         })
       : refused("No study is open.", "no-study"),
+  "study.historyOf": ({ open }, { kind, id, limit }) =>
+    open ? ok({ changes: open.file.historyOf(kind, id, limit) }) : refused("No study is open.", "no-study"),
+  "backup.list": (context) => backupsOfOpen(context),
+  "backup.make": (context) => backUpByHand(context),
+  "backup.restore": (context, { ref }) => restoreOpen(context, ref),
+  "shelf.backups": (context, { ref }) => backupsOfShelf(context, ref),
+  "shelf.restore": (context, { ref, backup }) => restoreOnShelf(context, ref, backup),
+  "shelf.salvage": (context, { ref }) => salvageOnShelf(context, ref),
   "draft.list": ({ open }) => ok({ drafts: open?.file.drafts() ?? [] }),
   "draft.keep": (context, { place, text, reason }) => {
     if (!context.open) return refused("No study is open.", "no-study");

@@ -26,7 +26,7 @@ export interface Summary {
 
 /** What a study file holds, with its integrity; the file is only read. */
 export function summarise(path: string, now: string): Outcome<Summary> {
-  const file = openStudyFile(path, now);
+  const file = openStudyFile(path, now, { onlyRead: true });
   if (!file.ok) return file;
   try {
     const state = file.value.readState();
