@@ -27,6 +27,7 @@ export function editStudy<T>(
 ): Outcome<T> {
   const file = openStudyFile(path, now);
   if (!file.ok) return file;
+  let changed = false;
   try {
     const state = file.value.readState();
     if (!state.ok) return state;
@@ -47,8 +48,10 @@ export function editStudy<T>(
       why: "",
     };
     const written = file.value.append(change, applied.value.touched, applied.value.state);
+    changed = written.ok;
     return written.ok ? good(report) : written;
   } finally {
-    file.value.close();
+    // A changed study is backed up as it is closed, as in the window.
+    file.value.close(changed ? now : undefined);
   }
 }
