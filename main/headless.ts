@@ -10,6 +10,7 @@ const verbs: Record<string, () => Promise<Verb>> = {
   plan: async () => (await import("./verbs/plan.ts")).plan,
   demo: async () => (await import("./verbs/demo.ts")).demo,
   inspect: async () => (await import("./verbs/inspect.ts")).inspect,
+  report: async () => (await import("./verbs/report.ts")).report,
   sheet: async () => (await import("./verbs/sheet.ts")).sheet,
   host: async () => (await import("./verbs/host.ts")).host,
 };

@@ -1,6 +1,7 @@
 import { plantCautions } from "../study/cautions.ts";
 import { methodVersion } from "../study/derive/decision.ts";
 import type { Paper } from "./paper.ts";
+import { caseFlow } from "./case-flow.ts";
 import { markup, type Markup } from "./markup.ts";
 import { historyWords } from "./paper-input.ts";
 import { ruleWords } from "./rule-words.ts";
@@ -57,7 +58,7 @@ function banners({ status, decision, study }: SheetFacts): Markup[] {
 }
 
 function head({ study, series, feed, words }: SheetFacts): Markup {
-  const flow = feed?.feedCase.flowM3PerH ?? null;
+  const flow = feed ? caseFlow(feed) : null;
   const solids = feed?.totalSolidsPct ?? null;
   const solidsFrom = feed?.feedCase.totalSolidsPct == null ? " of the sample" : "";
   const line = feed

@@ -39,3 +39,31 @@ export const sheetStyle = `${common}
 .sheet .foot { border-top: 0.3mm solid #000; }
 @media print { .paper.sheet { width: auto; } }
 `;
+
+/** The trial report: as many pages as it takes. */
+export const reportStyle = `${common}
+.paper.report { width: 190mm; max-width: 100%; font-size: 10pt; line-height: 1.25; }
+.report section, .report header { display: block; }
+.paper.report h1 { margin-bottom: 3mm; font-size: 18pt; }
+.paper.report h2 { margin: 7mm 0 2mm; font-size: 14pt; border-bottom: 0.5mm solid #000; break-after: avoid; }
+.paper.report h3 { margin: 4mm 0 1.5mm; font-size: 11.5pt; break-after: avoid; }
+.paper.report h4 { margin: 3mm 0 1mm; font-size: 10.5pt; break-after: avoid; }
+.paper.report p { margin: 1mm 0; }
+.report table { width: 100%; margin: 1.5mm 0 3mm; font-size: 8.5pt; line-height: 1.2; }
+.report caption { padding-bottom: 0.5mm; font-weight: 600; text-align: left; break-after: avoid; }
+.report th, .report td { padding: 0.5mm 1mm; border-bottom: 0.2mm solid #777; vertical-align: top; }
+.report thead th { border-bottom: 0.4mm solid #000; vertical-align: bottom; overflow-wrap: normal; }
+.report thead { display: table-header-group; }
+.report tbody th, .report tbody td { min-width: 14mm; }
+.report tbody .num { min-width: 0; overflow-wrap: break-word; }
+.report tr, .report .whole, .report .decision { break-inside: avoid; }
+.report dl { display: grid; grid-template-columns: 36mm minmax(0, 1fr); gap: 0.3mm 3mm; }
+.report dt { font-weight: 600; }
+.report .gap { font-style: italic; }
+.report .warning { padding-left: 2mm; border-left: 1.2mm solid #000; }
+.report .decision { margin: 2mm 0; padding: 2mm; border: 0.4mm solid #000; }
+.report svg { display: block; width: 100%; height: auto; }
+.report figcaption { font-size: 8.5pt; }
+.paper.report ul { padding-left: 5mm; }
+@media print { .paper.report { width: auto; } }
+`;

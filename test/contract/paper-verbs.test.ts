@@ -76,6 +76,26 @@ describe("sheet", () => {
   });
 });
 
+describe("report", () => {
+  test("writes the whole trial as one self-contained page and leaves the study as it was", () => {
+    const before = readFileSync(join(folder, "d.flocwright"));
+    const { code, out, error } = verb("report", "d.flocwright", "--out", "r.html");
+    expect({ code, error }).toEqual({ code: 0, error: "" });
+    expect(JSON.parse(out)).toMatchObject({
+      file: "r.html",
+      samples: 1,
+      decisions: 1,
+      series: [{ label: "E-42 alone" }, { label: "C-40 then E-42" }],
+    });
+    const page = readFileSync(join(folder, "r.html"), "utf8");
+    expectSelfContained(page);
+    expect(page.match(/<svg /g)).toHaveLength(7);
+    const { historyHead } = JSON.parse(verb("inspect", "d.flocwright").out) as { historyHead: string };
+    expect(page).toContain(historyHead.replace(/(.{8})(?=.)/g, "$1 "));
+    expect(readFileSync(join(folder, "d.flocwright")).equals(before)).toBe(true);
+  });
+});
+
 describe("bad input: one sentence, exit 2, nothing written", () => {
   const refused: [string, string[], RegExp][] = [
     ["no study named", ["--out", "x.html"], /^Name one study/],
@@ -87,7 +107,7 @@ describe("bad input: one sentence, exit 2, nothing written", () => {
     ["a file that is no study", ["here.html", "--out", "x.html"], /not a Flocwright study/],
     ["an unknown option", ["d.flocwright", "--out", "x.html", "--sideways"], /Unknown option/],
   ];
-  for (const name of ["sheet"])
+  for (const name of ["sheet", "report"])
     for (const [what, args, words] of refused)
       test(`${name}: ${what}`, () => {
         writeFileSync(join(folder, "here.html"), "mine");

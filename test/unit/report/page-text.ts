@@ -5,6 +5,6 @@ export function parsed(page: string): Document {
 
 /** A page's text as somebody reads it: blocks and gaps as single spaces. */
 export function textOf(page: string): string {
-  const spaced = page.replace(/<\/(?:p|td|th|li|h\d|caption|text)>/g, " $&");
+  const spaced = page.replace(/<\/(?:p|td|th|li|dt|dd|h\d|caption|text)>/g, " $&");
   return (parsed(spaced).body.textContent ?? "").replace(/\s+/g, " ").replace(/ ([.,;:])/g, "$1");
 }

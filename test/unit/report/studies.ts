@@ -1,6 +1,7 @@
 import { applyCommand, type Command } from "../../../src/study/commands.ts";
 import { demoCommands } from "../../../src/study/demo.ts";
 import { emptyState, type StudyState } from "../../../src/study/schema/records.ts";
+import type { PaperInput } from "../../../src/report/paper-input.ts";
 import type { SheetInput } from "../../../src/report/sheet-facts.ts";
 
 export const now = "2026-05-04T12:00:00.000Z";
@@ -16,13 +17,20 @@ export function edited(state: StudyState, ...commands: Command[]): StudyState {
 
 export const demo = edited(emptyState(), ...demoCommands(now));
 
-export function sheetInput(state: StudyState, more: Partial<SheetInput> = {}): SheetInput {
+/** What every paper needs, at a fixed moment. */
+export function paperInput(state: StudyState): PaperInput {
   return {
     state,
     now,
     utcOffsetMin: 120,
     version: "0.0.0",
     history: { changes: 10, head: "0123456789abcdef".repeat(4), whole: true },
+  };
+}
+
+export function sheetInput(state: StudyState, more: Partial<SheetInput> = {}): SheetInput {
+  return {
+    ...paperInput(state),
     seriesId: "series-1",
     feedCaseId: null,
     lookedAt: null,

@@ -1,0 +1,147 @@
+import { loadingKgPerHPerM } from "../plant/load.ts";
+import { pumpChain, type CaseChain } from "../study/derive/plant.ts";
+import type { RecordOf, StudyState } from "../study/schema/records.ts";
+import { markup, type Markup } from "./markup.ts";
+import { calibrationWords } from "./sheet-basis.ts";
+import { facts, table } from "./table.ts";
+import { notMeasured, type PaperWords } from "./words.ts";
+
+const byId = <T extends { id: string }>(records: Readonly<Record<string, T>>): T[] =>
+  Object.values(records).sort((a, b) => (a.id < b.id ? -1 : 1));
+
+/** Make-downs, pumps with their draw-downs and lines, cylinder checks. */
+export function pumpsSection(state: StudyState, now: string, words: PaperWords): Markup {
+  const pumps = byId(state.pump);
+  const share = (pct: number | null) => (pct === null ? notMeasured : `${words.entered(pct)} %`);
+  return markup`<section><h2>Make-down and pumps</h2>
+${table(
+  "Make-down at the plant",
+  [
+    "lot at the plant",
+    "lot on the bench",
+    "solution, active",
+    "after carrier water",
+    "batch",
+    "ageing",
+    "injected at",
+  ].map((head) => ({ head })),
+  byId(state.makeDown).map((one) => [
+    `${state.product[one.productId]?.label ?? ""}, ${state.product[one.productId]?.lot || "lot not noted"}`,
+    one.productId === one.benchProductId ? "the same" : (state.product[one.benchProductId]?.label ?? ""),
+    share(one.solutionActivePct),
+    one.carrierActivePct === null ? "none" : share(one.carrierActivePct),
+    one.batchL === null ? "not given" : words.both(one.batchL, "volumeL"),
+    one.ageingMin === null ? "not given" : `${words.entered(one.ageingMin)} min`,
+    one.injectionPoint || "not noted",
+  ]),
+  "none entered",
+)}
+${pumps.length === 0 ? markup`<p class="gap">No pump is entered.</p>` : pumps.map((pump) => pumpBlock(state, pump, now, words))}</section>`;
+}
+
+function pumpBlock(state: StudyState, pump: RecordOf<"pump">, now: string, words: PaperWords): Markup {
+  const chain = pumpChain(state, pump.id);
+  const unit = pump.measuredIn === "g" ? "g" : "mL";
+  const makeDown = state.makeDown[pump.makeDownId];
+  const product = makeDown ? state.product[makeDown.productId] : undefined;
+  const line = chain.line.ok
+    ? `${words.number(chain.line.value.intercept)} + ${words.number(chain.line.value.slope)} × setting, ${unit}/min; scatter ${chain.line.value.residualSd === null ? "not known (two draw-downs)" : `${words.number(chain.line.value.residualSd, 3)} ${unit}/min`}`
+    : `none: ${chain.line.message}`;
+  const check = chain.check.ok
+    ? `repeatability ${chain.check.value.repeatabilityPct === null ? "not measured (no repeats)" : `${words.number(chain.check.value.repeatabilityPct, 3)} %`}, linearity ${words.number(chain.check.value.linearityPct, 3)} %, turndown ${words.number(chain.check.value.turndown, 3)} : 1, lack of fit ${chain.check.value.lackOfFit === null ? "not testable" : `p ${words.number(chain.check.value.lackOfFit.p, 2)}`}`
+    : notMeasured;
+  const checks = byId(state.cylinderCheck).filter(({ pumpId }) => pumpId === pump.id);
+  return markup`<h3>${pump.label}</h3>
+${facts([
+  [
+    "Moves",
+    `${pump.stream === "neat" ? "neat product" : "solution"} of ${product?.label ?? "a product that is not entered"}`,
+  ],
+  ["Calibration", calibrationWords(chain, now, words)],
+  ["Line", line],
+  ["API 675-style check", check],
+  ...(pump.note ? [["Note", pump.note] as [string, string]] : []),
+])}
+${table(
+  "Draw-downs",
+  [
+    { head: `setting, ${pump.settingUnit}` },
+    { head: `caught, ${unit}`, number: true },
+    { head: "seconds", number: true },
+    { head: `flow, ${unit}/min`, number: true },
+    { head: "taken" },
+    { head: "left out, note" },
+  ],
+  chain.draws.map((draw) => [
+    words.entered(draw.setting),
+    words.entered(draw.amount),
+    words.entered(draw.seconds),
+    words.number((draw.amount / draw.seconds) * 60),
+    words.moment(draw.takenAt),
+    [draw.leftOut ? "LEFT OUT" : "", draw.note].filter((text) => text !== "").join(": "),
+  ]),
+  "none yet",
+)}
+${table(
+  "Cylinder checks",
+  [{ head: "when" }, { head: "by" }, { head: "setting", number: true }, { head: "caught", number: true }],
+  checks.map((one) => [
+    words.moment(one.takenAt),
+    one.byName || "nobody named",
+    `${words.entered(one.setting)} ${pump.settingUnit}`,
+    `${words.entered(one.amount)} ${unit} in ${words.entered(one.seconds)} s`,
+  ]),
+  "none made",
+)}`;
+}
+
+/** The machine's own limits against the load of each feed case. */
+export function machineSection(state: StudyState, cases: CaseChain[], words: PaperWords): Markup {
+  const machines = byId(state.machine);
+  if (machines.length === 0)
+    return markup`<section><h2>Machine</h2><p class="gap">No machine is entered.</p></section>`;
+  return markup`<section><h2>Machine</h2>${machines.map(
+    (machine) => markup`<h3>${machine.label}</h3>
+${facts([
+  [
+    "Effective width",
+    machine.effectiveWidthM === null ? "not given" : `${words.entered(machine.effectiveWidthM)} m`,
+  ],
+  [
+    "Hydraulic limit",
+    machine.hydraulicLimitM3PerH === null
+      ? "not given"
+      : words.both(machine.hydraulicLimitM3PerH, "flowM3PerH"),
+  ],
+  [
+    "Feed solids",
+    machine.feedLowPct === null || machine.feedHighPct === null
+      ? "not given"
+      : `${words.entered(machine.feedLowPct)} to ${words.entered(machine.feedHighPct)} %`,
+  ],
+  [
+    "Loading limits",
+    machine.loadings.length === 0
+      ? "not given"
+      : machine.loadings
+          .map(
+            ({ sludgeClass, kgPerHPerM }) =>
+              `${sludgeClass} ${words.both(kgPerHPerM, "loadingKgPerHPerM", 3)}`,
+          )
+          .join("; "),
+  ],
+  ...(machine.note ? [["Note", machine.note] as [string, string]] : []),
+])}
+${table(
+  "Loading by feed case",
+  [{ head: "feed case" }, { head: "loading", number: true }],
+  cases.map(({ feedCase, load }) => [
+    feedCase.label,
+    load.value === null || machine.effectiveWidthM === null
+      ? "not known"
+      : words.both(loadingKgPerHPerM(load.value, machine.effectiveWidthM), "loadingKgPerHPerM", 3),
+  ]),
+  "no feed case",
+)}`,
+  )}<p>Outside a limit: lower the load or the flow, and ask the machine's supplier and a licensed engineer.</p></section>`;
+}
