@@ -27,10 +27,10 @@ export interface PrintedChart {
 }
 
 const width = 660;
-const height = 240;
+const height = 244;
 const left = 64;
 const right = width - 10;
-const top = 30;
+const top = 34;
 const bottom = height - 40;
 
 const px = (value: number) => String(Math.round(value * 10) / 10);
@@ -122,7 +122,7 @@ function marks(chart: PrintedChart, x: Axis): Markup {
       const at = x.at(mark.dose);
       const dash = mark.strong ? "none" : "3 4";
       return markup`<path d="M${px(at)} ${px(top - 4)}V${px(bottom)}" stroke="#000" stroke-width="${mark.strong ? "2.4" : "1.4"}" stroke-dasharray="${dash}"/>
-<text x="${px(at)}" y="${px(i % 2 === 0 ? 10 : 22)}" text-anchor="${at > right - 90 ? "end" : "middle"}">${mark.label}</text>`;
+<text x="${px(at)}" y="${px(i % 2 === 0 ? 13 : 26)}" text-anchor="${at > right - 90 ? "end" : "middle"}">${mark.label}</text>`;
     });
   return markup`${range}${lines}`;
 }

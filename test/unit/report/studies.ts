@@ -50,12 +50,11 @@ const decision = {
   snapshot: [],
 };
 
-/** Two polymers decided on and both pumps calibrated; every name is drawn out to `length` characters. */
-export function twoPolymers(length: number): StudyState {
+/** Edits after which both polymers are decided on and both pumps calibrated, every name `length` characters long. */
+export function twoPolymerCommands(length: number): Command[] {
   const long = (text: string) =>
     text.length >= length ? text : `${text} ${"named at great length ".repeat(9)}`.slice(0, length).trim();
-  return edited(
-    demo,
+  return [
     { do: "set", kind: "study", id: "study", fields: { name: long("Study") } },
     { do: "set", kind: "series", id: "series-2", fields: { label: long("Series") } },
     { do: "set", kind: "sample", id: "sample-1", fields: { label: long("Sample") } },
@@ -99,5 +98,10 @@ export function twoPolymers(length: number): StudyState {
         reason: "because it was the cheapest pair. ".repeat(100),
       },
     },
-  );
+  ];
+}
+
+/** The demo with both polymers decided on and every name drawn out. */
+export function twoPolymers(length: number): StudyState {
+  return edited(demo, ...twoPolymerCommands(length));
 }
