@@ -14,6 +14,7 @@ const common = `
 /** The setting sheet: one page of A4 or of Letter, nothing under 11 pt, the settings largest. */
 export const sheetStyle = `${common}
 .paper.sheet { display: grid; gap: 1.2mm; align-content: start; width: 186mm; max-width: 100%; font-size: 11pt; line-height: 1.1; }
+.paper.sheet:not(:has(.two)) { font-size: 12pt; line-height: 1.15; }
 .sheet h1 { font-size: 15pt; white-space: nowrap; }
 .sheet h2 { font-size: 12pt; }
 .sheet .banner { font-size: 20pt; line-height: 1.05; }
