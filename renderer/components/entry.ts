@@ -39,8 +39,23 @@ export function useEntry<T>(options: EntryOptions<T>) {
     return false;
   }
 
-  /** Commits what stands in the cell; true where it was accepted (or nothing had changed). */
-  async function leave(): Promise<boolean> {
+  let leaving: { text: string; done: Promise<boolean> } | null = null;
+
+  /**
+   * Commits what stands in the cell; true where it was accepted (or nothing had changed). Enter and the loss of focus
+   * that follows it are one leaving: what adds a record must not add it twice.
+   */
+  function leave(): Promise<boolean> {
+    if (leaving && leaving.text === text.value) return leaving.done;
+    const mine = { text: text.value, done: commitText() };
+    leaving = mine;
+    void mine.done.finally(() => {
+      if (leaving === mine) leaving = null;
+    });
+    return mine.done;
+  }
+
+  async function commitText(): Promise<boolean> {
     if (!dirty.value) return true;
     if (text.value === options.stored()) {
       giveUp();

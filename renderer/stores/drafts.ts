@@ -17,18 +17,25 @@ export const useDrafts = defineStore("drafts", () => {
 
   async function load(): Promise<void> {
     const answer = await call("draft.list", {});
-    drafts.value = answer.ok
-      ? Object.fromEntries(answer.value.drafts.map((draft) => [draft.place, draft]))
-      : {};
+    if (!answer.ok) {
+      drafts.value = {};
+      return;
+    }
+    // What is on its way from this window is newer than what the host had.
+    const mine = [...timers.keys()].flatMap((place) => drafts.value[place] ?? []);
+    drafts.value = Object.fromEntries([...answer.value.drafts, ...mine].map((draft) => [draft.place, draft]));
   }
 
   /** Remembers text for a place; written soon after the last keystroke. */
-  function keep(place: string, text: string, reason = ""): void {
+  function keep(place: string, text: string, reason = "", after = waitMs): void {
     drafts.value = { ...drafts.value, [place]: { place, text, reason } };
     clearTimeout(timers.get(place));
     timers.set(
       place,
-      setTimeout(() => void call("draft.keep", { place, text: text.slice(0, 2000), reason }), waitMs),
+      setTimeout(() => {
+        timers.delete(place);
+        void call("draft.keep", { place, text: text.slice(0, 2000), reason });
+      }, after),
     );
   }
 

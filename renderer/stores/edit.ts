@@ -29,6 +29,10 @@ export function useEdit() {
     return study.run({ do: "add", kind, record: record as Record<string, unknown> });
   }
 
+  function run(command: SimpleCommand): Promise<Outcome<null>> {
+    return study.run(command);
+  }
+
   function together(label: string, commands: SimpleCommand[]): Promise<Outcome<null>> {
     return study.run({ do: "together", label, commands });
   }
@@ -49,5 +53,5 @@ export function useEdit() {
     return together(label, commands);
   }
 
-  return { set, add, together, removeWhole };
+  return { set, add, run, together, removeWhole };
 }

@@ -1,11 +1,15 @@
 import { defineStore } from "pinia";
 import { computed, ref } from "vue";
+import { useDrafts } from "./drafts.ts";
 import { useStudy } from "./study.ts";
 
-/** Which series the whole window is about: the one chosen, else the latest. */
+/** Which series the whole window is about: the one chosen last, also before a crash or reload, else the first. */
 export const useSelection = defineStore("selection", () => {
   const study = useStudy();
-  const chosen = ref<string | null>(null);
+  const drafts = useDrafts();
+  const remembered = "window series";
+  const picked = ref<string | null>(null);
+  const chosen = computed(() => picked.value ?? drafts.drafts[remembered]?.text ?? null);
   const allSeries = computed(() =>
     Object.values(study.state?.series ?? {}).sort((a, b) => (a.id < b.id ? -1 : 1)),
   );
@@ -23,7 +27,8 @@ export const useSelection = defineStore("selection", () => {
   });
 
   function choose(id: string): void {
-    chosen.value = id;
+    picked.value = id;
+    drafts.keep(remembered, id, "", 0);
     chosenSample.value = null;
   }
 

@@ -79,6 +79,29 @@ export function filtrationResistance(
   });
 }
 
+/** Dry cake left by each volume of filtrate, kg/m3: 1 / (1/c0 - 1/ck) of feed and cake concentration. */
+export function cakePerFiltrateKgPerM3(feedKgPerM3: number, cakeKgPerM3: number): Outcome<number> {
+  if (!(feedKgPerM3 > 0)) return bad("the feed's solids must be above 0");
+  if (!(cakeKgPerM3 > feedKgPerM3)) return bad("the cake must hold more solids than the feed");
+  return good(1 / (1 / feedKgPerM3 - 1 / cakeKgPerM3));
+}
+
+/**
+ * Floc strength by breaking and regrowing: strength factor broken / first, and recovery (regrown - broken) /
+ * (first - broken), both as shares; recovery is null where it was not regrown. Formula from memory.
+ */
+export function flocStrength(
+  firstMm: number,
+  brokenMm: number,
+  regrownMm: number | null,
+): { strength: number; recovery: number | null } {
+  return {
+    strength: brokenMm / firstMm,
+    recovery:
+      regrownMm === null || firstMm === brokenMm ? null : (regrownMm - brokenMm) / (firstMm - brokenMm),
+  };
+}
+
 /** Exponent s of SRF = k dP^s from two pressures. */
 export function compressibility(
   low: { kPa: number; srf: number },

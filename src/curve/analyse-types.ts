@@ -7,6 +7,7 @@ export const responseSpecs = [
   { name: "turbidity_ntu", scale: "log", wanted: "minimum", label: "Turbidity", unit: "NTU" },
   { name: "filtrate_tss_mg_per_l", scale: "log", wanted: "minimum", label: "Filtrate TSS", unit: "mg/L" },
   { name: "cst_s", scale: "log", wanted: "minimum", label: "CST", unit: "s" },
+  { name: "srf_tm_per_kg", scale: "log", wanted: "minimum", label: "SRF", unit: "Tm/kg" },
   { name: "cake_ts_pct", scale: "linear", wanted: "maximum", label: "Cake TS", unit: "%" },
   { name: "drained_ml", scale: "linear", wanted: "maximum", label: "Drained", unit: "mL" },
 ] as const satisfies readonly {

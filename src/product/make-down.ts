@@ -36,6 +36,25 @@ export function recipeFor(
   });
 }
 
+/**
+ * What a strength off its target looks like: close to the target times the active share (neat weighed as if it were
+ * active), close to the target over the active share (divided twice), just off, or null where it is within 5 %.
+ */
+export function strengthSlip(
+  madePct: number,
+  targetPct: number,
+  activePct: number,
+): "neat-as-active" | "divided-twice" | "off" | null {
+  const ratio = madePct / targetPct;
+  const share = activePct / 100;
+  const near = (value: number) => Math.abs(ratio / value - 1) <= 0.1;
+  if (Math.abs(ratio - 1) <= 0.05) return null;
+  // A nearly pure product has no slip to tell apart from a plain error of weighing.
+  if (share < 0.85 && near(share)) return "neat-as-active";
+  if (share < 0.85 && near(1 / share)) return "divided-twice";
+  return "off";
+}
+
 /** Total mass after diluting a mass of solution from one strength to a lower one: M2 = m1 w1 / w2. */
 export function dilutedTotalG(massG: number, fromPct: number, toPct: number): Outcome<number> {
   if (!(toPct > 0) || toPct > fromPct)

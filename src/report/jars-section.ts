@@ -1,55 +1,16 @@
 import type { Figure } from "../study/derive/figure.ts";
-import type { JarChain, Reading, SeriesChain } from "../study/derive/jars.ts";
+import type { JarChain, SeriesChain } from "../study/derive/jars.ts";
 import type { RecordOf } from "../study/schema/records.ts";
 import { leftOutWords } from "./sample-section.ts";
 import { markup, type Markup } from "./markup.ts";
+import { readingHeads, readingWords, type ReadingKind } from "./reading-words.ts";
 import { facts, table, type Column } from "./table.ts";
 import { notMeasured, type PaperWords } from "./words.ts";
-
-type Kind = Reading["result"]["kind"];
-
-const kindHeads: Record<Kind, string> = {
-  turbidity: "turbidity",
-  "filtrate-tss": "filtrate TSS, mg/L",
-  "filtrate-tss-dish": "filtrate TSS dish: empty, dry g; mL",
-  drained: "drained, mL at s",
-  cst: "CST, s",
-  "cake-dish": "cake dish: empty, wet, dry g",
-  "cake-ts": "cake TS, %",
-  capture: "capture as read, %",
-  "floc-grade": "floc, 1 to 5",
-};
-
-function readingWords({ result, leftOut }: Reading, words: PaperWords): string {
-  const sign = "censored" in result && result.censored ? (result.censored === "above" ? "> " : "< ") : "";
-  const text = ((): string => {
-    switch (result.kind) {
-      case "turbidity":
-        return `${sign}${words.entered(result.value)}${result.dilution === 1 ? "" : ` × ${words.entered(result.dilution)}`}`;
-      case "filtrate-tss":
-        return `${sign}${words.entered(result.mgPerL)}`;
-      case "filtrate-tss-dish":
-        return `${words.entered(result.tareG)}, ${words.entered(result.dryG)}; ${words.entered(result.volumeMl)}`;
-      case "drained":
-        return `${words.entered(result.ml)} at ${words.entered(result.atS)}`;
-      case "cst":
-        return words.entered(result.seconds);
-      case "cake-dish":
-        return `${words.entered(result.tareG)}, ${words.entered(result.wetG)}, ${words.entered(result.dryG)}`;
-      case "cake-ts":
-      case "capture":
-        return words.entered(result.pct);
-      case "floc-grade":
-        return words.entered(result.grade);
-    }
-  })();
-  return leftOut === null ? text : `${text} (left out: ${leftOutWords(leftOut)})`;
-}
 
 /** How the jars of a series were treated, and every jar with every reading: re-reads beside each other, gaps as gaps. */
 export function jarsSection(chain: SeriesChain, words: PaperWords): Markup {
   const { series, jars, stockA, stockB } = chain;
-  const kinds = (Object.keys(kindHeads) as Kind[]).filter((kind) =>
+  const kinds = (Object.keys(readingHeads) as ReadingKind[]).filter((kind) =>
     jars.some(({ readings }) => readings.some(({ result }) => result.kind === kind)),
   );
   const two = stockB !== null || jars.some(({ jar }) => (jar.syringeBMl ?? 0) > 0);
@@ -64,7 +25,7 @@ export function jarsSection(chain: SeriesChain, words: PaperWords): Markup {
     ]),
     { head: "blank water, mL", number: true },
     ...kinds.map((kind) => ({
-      head: kind === "turbidity" ? `turbidity, ${series.turbidityUnit}` : kindHeads[kind],
+      head: kind === "turbidity" ? `turbidity, ${series.turbidityUnit}` : readingHeads[kind],
       number: true,
     })),
     { head: "capture, %", number: true },
@@ -108,7 +69,7 @@ function doseWords(dose: Figure, words: PaperWords): string {
 function jarRow(
   chain: JarChain,
   letters: readonly ("A" | "B")[],
-  kinds: Kind[],
+  kinds: ReadingKind[],
   words: PaperWords,
 ): string[] {
   const { jar, readings, capture } = chain;
@@ -119,6 +80,7 @@ function jarRow(
   const role = jar.role === "dose" ? "" : ` (${jar.role.replaceAll("-", " ")})`;
   const notes = [
     jar.leftOut ? `LEFT OUT: ${leftOutWords(jar.leftOut)}` : "",
+    jar.asMixed ? `mixed as: ${protocolWords(jar.asMixed, words)}` : "",
     jar.note,
     ...readings.map(({ note }) => note),
     jar.block ? `block ${jar.block}` : "",
@@ -141,7 +103,14 @@ function jarRow(
   ];
 }
 
-function protocolWords(protocol: RecordOf<"series">["protocol"], words: PaperWords): string {
+type Treatment = Pick<
+  RecordOf<"series">["protocol"],
+  "fastRpm" | "fastS" | "betweenS" | "slowRpm" | "slowS" | "pours"
+> &
+  Partial<RecordOf<"series">["protocol"]>;
+
+/** Treatment as asked, or as it was really given where a timer took it down. */
+function protocolWords(protocol: Treatment, words: PaperWords): string {
   const value = (number: number | null, unit: string) =>
     number === null ? notMeasured : `${words.entered(number)} ${unit}`;
   const pair = (name: string, one: number | null, unit: string, other: number | null, otherUnit: string) =>
@@ -153,8 +122,8 @@ function protocolWords(protocol: RecordOf<"series">["protocol"], words: PaperWor
     single("between the polymers", protocol.betweenS, "s"),
     pair("slow mixing at", protocol.slowRpm, "rpm", protocol.slowS, "s"),
     single("pours:", protocol.pours, ""),
-    single("drained read at", protocol.drainS, "s"),
-    pair("pressed at", protocol.pressKPa, "kPa", protocol.pressMin, "min"),
+    single("drained read at", protocol.drainS ?? null, "s"),
+    pair("pressed at", protocol.pressKPa ?? null, "kPa", protocol.pressMin ?? null, "min"),
   ].filter((text) => text !== null);
   return parts.length === 0 ? "not noted" : parts.join(", ");
 }

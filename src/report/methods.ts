@@ -47,6 +47,12 @@ export const methods: readonly Method[] = [
     source: "Standard Methods 2130 B and 2540 D (from memory)",
   },
   {
+    what: "Specific resistance to filtration",
+    formula:
+      "t/V = b V + c over the straight part; SRF = 2 x pressure x area^2 x b / (viscosity x dry cake per volume of filtrate), water's viscosity at the test's temperature",
+    source: "textbook cake filtration, from memory; recomputed independently (2.335e11 m/kg)",
+  },
+  {
     what: "Capture",
     formula:
       "R = C (F - (1 + d) E) / (F (C - E)), with feed F and filtrate E as TSS, cake C as TS, d added liquid over feed",

@@ -7,6 +7,7 @@ import { markup, type Markup } from "./markup.ts";
 import { methods } from "./methods.ts";
 import type { Paper } from "./paper.ts";
 import { historyWords, type PaperInput } from "./paper-input.ts";
+import { picturesSection } from "./pictures-section.ts";
 import { ratesSection } from "./plant-section.ts";
 import { machineSection, pumpsSection } from "./pumps-section.ts";
 import { loggedRuns, runsSection } from "./runs-section.ts";
@@ -86,6 +87,7 @@ function seriesSection({ state }: ReportInput, one: SeriesReport, words: PaperWo
   return markup`<section class="series"><h2>Series: ${one.chain.series.label}</h2>
 <p>On ${sample?.label ?? "a sample"}.</p>
 ${jarsSection(one.chain, words)}
+${picturesSection(state, one.chain, words)}
 ${curvesSection(one, words)}
 ${choiceSection(state, one, words)}
 ${ratesSection(state, one, words)}</section>`;

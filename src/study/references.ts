@@ -10,6 +10,7 @@ export const references: { from: Kind; field: string; to: Kind }[] = [
   { from: "series", field: "stockBId", to: "stock" },
   { from: "jar", field: "seriesId", to: "series" },
   { from: "reading", field: "jarId", to: "jar" },
+  { from: "photo", field: "jarId", to: "jar" },
   { from: "targets", field: "seriesId", to: "series" },
   { from: "decision", field: "seriesId", to: "series" },
   { from: "makeDown", field: "benchProductId", to: "product" },

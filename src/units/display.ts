@@ -1,4 +1,4 @@
-import { kgPerLb, lPerUsGal } from "./constants.ts";
+import { kgPerLb, kPaPerPsi, lPerUsGal } from "./constants.ts";
 
 export type UnitSystem = "metric" | "us";
 
@@ -48,6 +48,11 @@ const table = {
   costPerTDs: same("per t dry solids"),
   costPerYear: same("per year"),
   perSecond: same("1/s"),
+  secondsLPerG: same("s·L/g"),
+  srfTmPerKg: same("Tm/kg"),
+  mediumPerM: same("1/m"),
+  pressureKPa: both("kPa", "psi", 1 / kPaPerPsi),
+  millivolt: same("mV"),
   ratio: same(""),
 } satisfies Record<string, { metric: Display; us: Display }>;
 

@@ -96,6 +96,7 @@ export const responseWords: Record<string, { label: string; unit: string }> = {
   turbidity_ntu: { label: "Turbidity", unit: "NTU" },
   filtrate_tss_mg_per_l: { label: "Filtrate TSS", unit: "mg/L" },
   cst_s: { label: "CST", unit: "s" },
+  srf_tm_per_kg: { label: "SRF", unit: "Tm/kg" },
   cake_ts_pct: { label: "Cake TS", unit: "%" },
   drained_ml: { label: "Drained", unit: "mL" },
   capture_pct: { label: "Capture", unit: "%" },

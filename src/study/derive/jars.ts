@@ -1,17 +1,19 @@
 import { capturePct } from "../../bench/capture.ts";
 import { doseFromSyringe, type JarBasis } from "../../bench/dose.ts";
+import { rectangular, type DoseUncertainty } from "../../bench/dose-uncertainty.ts";
 import {
-  combineUncertainty,
-  rectangular,
-  type DoseUncertainty,
-  type UncertaintyPart,
-} from "../../bench/dose-uncertainty.ts";
-import { undilutedTurbidity } from "../../bench/measurements.ts";
+  filtrationResistance,
+  undilutedTurbidity,
+  type FiltrationResistance,
+} from "../../bench/measurements.ts";
+import { waterViscosityMPaS } from "../../bench/water.ts";
+import type { Outcome } from "../../outcome.ts";
 import { asSuppliedDose } from "../../product/make-down.ts";
 import { suspendedSolidsMgPerL, totalSolidsPct } from "../../sample/solids.ts";
 import type { ResponseName } from "../../curve/analyse-types.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { middleUncertainty } from "./jar-uncertainty.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 import { stockChain, type StockChain } from "./stock.ts";
 
@@ -65,6 +67,7 @@ export function responseOf(
     case "filtrate-tss":
       return { name: "filtrate_tss_mg_per_l", value: result.mgPerL, censored: result.censored };
     case "filtrate-tss-dish": {
+      if (result.dryG === null || result.volumeMl === null) return null;
       const solids = suspendedSolidsMgPerL(result.tareG, result.dryG, result.volumeMl);
       return solids.ok ? { name: "filtrate_tss_mg_per_l", value: solids.value, censored: null } : null;
     }
@@ -78,9 +81,27 @@ export function responseOf(
     }
     case "drained":
       return { name: "drained_ml", value: result.ml, censored: null };
+    case "srf": {
+      const resistance = filtrationOf(result);
+      return resistance.ok
+        ? { name: "srf_tm_per_kg", value: resistance.value.srfMPerKg / 1e12, censored: null }
+        : null;
+    }
     default:
       return null;
   }
+}
+
+/** Specific resistance from a filtration reading's straight part, with water's viscosity at its temperature. */
+export function filtrationOf(
+  result: Extract<Reading["result"], { kind: "srf" }>,
+): Outcome<FiltrationResistance> {
+  return filtrationResistance(result.points.slice(result.firstUsed - 1, result.lastUsed), {
+    diameterMm: result.diameterMm,
+    pressureKPa: result.pressureKPa,
+    viscosityMPaS: waterViscosityMPaS(result.temperatureC),
+    cakeKgPerM3: result.cakeKgPerM3,
+  });
 }
 
 function doseFigure(
@@ -265,7 +286,13 @@ export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
     stockA,
     stockB,
     jars,
-    uncertaintyA: uncertaintyOf(state, series, sample, stockA, jars),
+    uncertaintyA: middleUncertainty(
+      state,
+      series,
+      sample,
+      stockA,
+      jars.map(({ jar }) => jar.syringeAMl),
+    ),
   };
 }
 
@@ -296,52 +323,4 @@ function jarWarnings(jar: Omit<JarChain, "capture" | "warnings">, series: Record
       );
   }
   return warnings;
-}
-
-/** The dose's uncertainty at the middle of the series, split into what all jars share and what each has of its own. */
-function uncertaintyOf(
-  state: StudyState,
-  series: RecordOf<"series">,
-  sample: SampleChain,
-  stock: StockChain | null,
-  jars: JarChain[],
-): DoseUncertainty | null {
-  if (!stock) return null;
-  const volumes = jars
-    .map(({ jar }) => jar.syringeAMl ?? 0)
-    .filter((volume) => volume > 0)
-    .sort((a, b) => a - b);
-  const middle = volumes[Math.floor(volumes.length / 2)];
-  const parts: UncertaintyPart[] = [];
-  const add = (name: UncertaintyPart["name"], relative: number | null, shared: boolean) => {
-    if (relative !== null && relative > 0) parts.push({ name, relative, shared });
-  };
-  add("neat-mass", stock.parts.neatMass, true);
-  add("active-share", stock.parts.activeShare, true);
-  add("total-mass", stock.parts.totalMass, true);
-  if (sample.totalSolidsStandard !== null && sample.totalSolids.value !== null)
-    add("total-solids", sample.totalSolidsStandard / sample.totalSolids.value, true);
-  if (middle !== undefined && series.syringeLimitMl !== null)
-    add("syringe", rectangular(series.syringeLimitMl, middle), false);
-  if (series.sampleVolumeLimitMl !== null && series.sampleVolumeMl !== null && series.sampleVolumeLimitMl > 0)
-    add("sample-volume", rectangular(series.sampleVolumeLimitMl, series.sampleVolumeMl), false);
-  if (parts.length === 0) return null;
-  return combineUncertainty(parts, cancelledAtPlant(state, stock));
-}
-
-/**
- * The shared parts that the plant's own conversion repeats with the very same record: the active share where bench
- * and plant use one lot, total solids and density where the usual feed takes them from the sample.
- */
-function cancelledAtPlant(
-  state: StudyState,
-  stock: StockChain,
-): ("active-share" | "total-solids" | "density")[] {
-  const makeDown = Object.values(state.makeDown).find((one) => one.benchProductId === stock.product.id);
-  const feed = Object.values(state.feedCase).find((one) => one.size === "usual");
-  return [
-    ...(makeDown?.productId === stock.product.id ? ["active-share" as const] : []),
-    ...(feed && feed.totalSolidsPct === null ? ["total-solids" as const] : []),
-    ...(feed && feed.densityKgPerL === null ? ["density" as const] : []),
-  ];
 }

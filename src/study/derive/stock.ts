@@ -1,7 +1,7 @@
 import { rectangular } from "../../bench/dose-uncertainty.ts";
 import { bad, type Outcome } from "../../outcome.ts";
 import { solutionWindow } from "../../product/life.ts";
-import { recipeFor, strengthFromMasses, type Recipe } from "../../product/make-down.ts";
+import { recipeFor, strengthFromMasses, strengthSlip, type Recipe } from "../../product/make-down.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import type { StateTone } from "./tone.ts";
@@ -58,6 +58,19 @@ export function stockChain(state: StudyState, stockId: string): StockChain {
     warnings.push(
       `${strength.value.toPrecision(3)} % active is outside the usual ${usualStrength.low} to ${usualStrength.high} % (common practice, no source): check the masses, and that neat and active were not mixed up.`,
     );
+  if (strength.ok && stock.targetActivePct !== null && product.activePct !== null) {
+    const slip = strengthSlip(strength.value, stock.targetActivePct, product.activePct);
+    const made = `${strength.value.toPrecision(3)} % active was made, ${stock.targetActivePct} % was wanted`;
+    if (slip === "neat-as-active")
+      warnings.push(
+        `${made}: that is the active share apart, so the neat product was weighed as if it were all active. Weigh again, or keep it: the doses use what was made.`,
+      );
+    else if (slip === "divided-twice")
+      warnings.push(
+        `${made}: that is one over the active share apart, so the active share was divided out twice. Check the mass; the doses use what was made.`,
+      );
+    else if (slip === "off") warnings.push(`${made}: the doses use what was made.`);
+  }
   const window = solutionWindow(product.form, active.value);
   const shift = (minutes: number) =>
     stock.mixStartedAt === null

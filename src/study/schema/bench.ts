@@ -25,11 +25,33 @@ export const protocolSchema = z.strictObject({
   /** seconds of mixing between the first and the second polymer */
   betweenS: unknown(notNegative(3600)),
   pours: unknown(z.int().min(0).max(200)),
+  /** pouring from beaker to beaker: from what height, and how long all pours take */
+  pourHeightM: unknown(positive(5)),
+  poursS: unknown(positive(3600)),
+  /** the stirrer's own figures, for nominal mixing energy */
+  stirrerDiameterMm: unknown(positive(1000)),
+  stirrerPowerNumber: unknown(positive(20)),
   /** the time at which the drained volume counts */
   drainS: unknown(positive(3600)),
   pressKPa: unknown(positive(10_000)),
   pressMin: unknown(positive(600)),
+  /** the press in its own terms: the pressure follows from force and piston */
+  pressForceN: unknown(positive(1e6)),
+  pistonDiameterMm: unknown(positive(1000)),
 });
+
+/** What may be read of each jar while it runs, in the order it is read. */
+export const runReadings = [
+  "floc-grade",
+  "drained",
+  "turbidity",
+  "filtrate-tss",
+  "filtrate-tss-dish",
+  "cst",
+  "filter-time",
+  "cake-ts",
+  "cake-dish",
+] as const;
 
 export const seriesSchema = z.strictObject({
   id: idSchema,
@@ -46,8 +68,23 @@ export const seriesSchema = z.strictObject({
   cstWaterS: unknown(positive(10_000)),
   cstReservoirMm: unknown(positive(100)),
   protocol: protocolSchema.prefault({}),
+  /** which readings the running of a jar asks for */
+  readings: z
+    .array(z.enum(runReadings))
+    .max(runReadings.length)
+    .default(["floc-grade", "drained", "turbidity", "cst", "cake-ts"]),
   startedAt: unknown(instantSchema),
   note: noteSchema.default(""),
+});
+
+/** How a jar was really mixed, where a timer or somebody took it down. */
+const asMixedSchema = z.strictObject({
+  fastRpm: unknown(positive(10_000)),
+  fastS: unknown(positive(36_000)),
+  betweenS: unknown(positive(36_000)),
+  slowRpm: unknown(positive(10_000)),
+  slowS: unknown(positive(36_000)),
+  pours: unknown(z.int().min(0).max(200)),
 });
 
 /** One jar: planned dose beside what was really injected; the dose itself is always derived. */
@@ -67,6 +104,7 @@ export const jarSchema = z.strictObject({
   /** bucket or day */
   block: z.string().trim().max(40).default(""),
   mixedAt: unknown(instantSchema),
+  asMixed: unknown(asMixedSchema),
   leftOut: unknown(leftOutSchema),
   note: noteSchema.default(""),
 });
@@ -95,18 +133,65 @@ export const readingSchema = z.strictObject({
     z.strictObject({
       kind: z.literal("filtrate-tss-dish"),
       tareG: massG,
-      dryG: massG,
-      volumeMl: positive(100_000),
+      /** null while the filter is still in the oven */
+      dryG: unknown(massG),
+      volumeMl: unknown(positive(100_000)),
     }),
     z.strictObject({ kind: z.literal("drained"), ml: notNegative(100_000), atS: positive(36_000) }),
     z.strictObject({ kind: z.literal("cst"), seconds: positive(100_000) }),
-    z.strictObject({ kind: z.literal("cake-dish"), tareG: massG, wetG: massG, dryG: massG }),
+    z.strictObject({
+      kind: z.literal("cake-dish"),
+      tareG: massG,
+      /** null until weighed; the dry mass comes from the oven a day later */
+      wetG: unknown(massG),
+      dryG: unknown(massG),
+    }),
     z.strictObject({ kind: z.literal("cake-ts"), pct: sharePct }),
     z.strictObject({ kind: z.literal("capture"), pct: sharePct }),
     z.strictObject({
       kind: z.literal("floc-grade"),
       grade: z.int("must be a whole number from 1 to 5").min(1, "must be 1 to 5").max(5, "must be 1 to 5"),
     }),
+    z.strictObject({ kind: z.literal("filter-time"), seconds: positive(100_000) }),
+    z.strictObject({
+      kind: z.literal("srf"),
+      points: z
+        .array(z.strictObject({ volumeMl: positive(100_000), seconds: positive(1e6) }))
+        .min(3, "needs at least three volumes")
+        .max(60),
+      /** the straight part: first and last point used, counted from 1 */
+      firstUsed: z.int().min(1).max(60),
+      lastUsed: z.int().min(1).max(60),
+      diameterMm: positive(1000),
+      pressureKPa: positive(10_000),
+      temperatureC: between(0, 60),
+      /** dry cake for each volume of filtrate */
+      cakeKgPerM3: positive(1000),
+    }),
+    z.strictObject({
+      kind: z.literal("re-shear"),
+      /** floc size before, after breaking, and regrown */
+      firstMm: positive(1000),
+      brokenMm: positive(1000),
+      regrownMm: unknown(positive(1000)),
+    }),
+    z.strictObject({ kind: z.literal("zeta"), mV: between(-500, 500) }),
   ]),
 });
 export type ReadingKind = z.infer<typeof readingSchema>["result"]["kind"];
+
+/** A picture of a jar, reduced on the screen before it is kept: JPEG, at most 1280 px a side. */
+export const photoSchema = z.strictObject({
+  id: idSchema,
+  jarId: idSchema,
+  label: labelSchema,
+  takenAt: unknown(instantSchema),
+  widthPx: z.int().min(1).max(1280),
+  heightPx: z.int().min(1).max(1280),
+  /** a data address of the JPEG, base64 */
+  image: z
+    .string()
+    .max(420_000, "is too large a picture")
+    .regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/]+=*$/, "is not a JPEG picture"),
+  note: noteSchema.default(""),
+});

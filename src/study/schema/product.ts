@@ -48,6 +48,9 @@ export const stockSchema = z.strictObject({
   neatMassG: unknown(positive(100_000)),
   totalMassG: unknown(positive(1_000_000)),
   solutionDensityKgPerL: unknown(between(0.9, 1.5)),
+  /** what was wanted when it was made: active strength, and the mass of the whole */
+  targetActivePct: unknown(sharePct),
+  targetTotalG: unknown(positive(1_000_000)),
   /** how well the weighing is known: standard uncertainty of the neat mass and half-width of the total */
   neatMassUncertaintyG: unknown(positive(1000)),
   totalMassLimitG: unknown(positive(10_000)),

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { jarSchema, readingSchema, seriesSchema } from "./bench.ts";
+import { jarSchema, photoSchema, readingSchema, seriesSchema } from "./bench.ts";
 import { decisionSchema, targetsSchema } from "./choice.ts";
 import { personSchema, streamSchema, studySchema } from "./people.ts";
 import {
@@ -26,6 +26,7 @@ export const recordSchemas = {
   series: seriesSchema,
   jar: jarSchema,
   reading: readingSchema,
+  photo: photoSchema,
   targets: targetsSchema,
   decision: decisionSchema,
   feedCase: feedCaseSchema,
@@ -63,6 +64,7 @@ export const kindWords: Record<Kind, { one: string; many: string }> = {
   series: { one: "series", many: "series" },
   jar: { one: "jar", many: "jars" },
   reading: { one: "reading", many: "readings" },
+  photo: { one: "photo", many: "photos" },
   targets: { one: "set of targets", many: "sets of targets" },
   decision: { one: "decision", many: "decisions" },
   feedCase: { one: "feed case", many: "feed cases" },

@@ -125,6 +125,58 @@ describe("gaps are gaps", () => {
   });
 });
 
+test("the rarer readings and pictures: as taken, with what they give", () => {
+  const image = "data:image/jpeg;base64,/9j/4AAQSkZJRg==";
+  const readings = [
+    { kind: "filtrate-tss-dish", tareG: 0.125, dryG: 0.1893, volumeMl: 100 },
+    { kind: "cake-dish", tareG: 8.215, wetG: 63.015, dryG: null },
+    { kind: "re-shear", firstMm: 4, brokenMm: 1.5, regrownMm: null },
+    { kind: "zeta", mV: -12.5 },
+    {
+      kind: "srf",
+      points: [20, 40, 60, 80, 100, 120].map((volumeMl, i) => ({
+        volumeMl,
+        seconds: [6.6, 16.4, 29.5, 45.8, 65.2, 87.9][i],
+      })),
+      firstUsed: 1,
+      lastUsed: 6,
+      diameterMm: 70,
+      pressureKPa: 49,
+      temperatureC: 20,
+      cakeKgPerM3: 25,
+    },
+  ];
+  const state = edited(
+    demo,
+    ...readings.map((result, i): Command => ({
+      do: "add",
+      kind: "reading",
+      record: { id: `rare-${i}`, jarId: "jar-1-04", result },
+    })),
+    {
+      do: "set",
+      kind: "jar",
+      id: "jar-1-04",
+      fields: { asMixed: { fastRpm: 190, fastS: 14 } },
+    },
+    {
+      do: "add",
+      kind: "photo",
+      record: { id: "photo-1", jarId: "jar-1-04", label: "floc", widthPx: 640, heightPx: 480, image },
+    },
+  );
+  const page = report(state, ["series-1"]);
+  const words = textOf(page);
+  // source: worked 3.2 (643.0 mg/L) and worked 4.1 (0.2335 Tm/kg), recomputed independently
+  expect(words).toContain("0.125, 0.1893; 100 = 643");
+  expect(words).toContain("6 volumes, 1 to 6 used, 49 kPa, 20 °C = 0.2335");
+  expect(words).toContain("8.215, 63.015, not weighed");
+  expect(words).toContain("4, 1.5, not measured");
+  expect(words).toContain("-12.5");
+  expect(words).toContain("mixed as: fast mixing at 190 rpm for 14 s");
+  expect(parsed(page).querySelector("img")).toMatchObject({ src: image, alt: "jar 4: floc" });
+});
+
 describe("plant runs", () => {
   const words = paperWords(",", 60);
   test("whatever records of runs a study holds are printed as entered, named and with their units", () => {

@@ -1,0 +1,58 @@
+import { syringeForDose } from "../../bench/dose.ts";
+import { bad, good, type Outcome } from "../../outcome.ts";
+import type { SimpleCommand } from "../commands.ts";
+import type { SeriesChain } from "../derive/jars.ts";
+
+/**
+ * The edits that add one jar for each wanted dose of polymer A (kg active per t) to a series of one polymer: planned
+ * dose, syringe volume rounded to 0.1 mL, and blank water up to the largest volume added so far.
+ */
+export function jarsAtDoses(
+  chain: SeriesChain,
+  dosesKgPerT: number[],
+  newId: () => string,
+): Outcome<SimpleCommand[]> {
+  const { series, sample, stockA } = chain;
+  if (series.stockBId !== null) return bad("With two polymers the doses of new jars are planned as pairs.");
+  if (!stockA || stockA.active.value === null || stockA.stock.solutionDensityKgPerL === null)
+    return bad("The strength and density of the stock solution come first.");
+  if (sample.totalSolids.value === null || sample.density.value === null)
+    return bad("The sample's total solids come first.");
+  if (series.sampleVolumeMl === null) return bad("Enter the sample volume of each jar first.");
+  const basis = {
+    sampleVolumeMl: series.sampleVolumeMl,
+    sampleDensityKgPerL: sample.density.value,
+    totalSolidsPct: sample.totalSolids.value,
+    solutionActivePct: stockA.active.value,
+    solutionDensityKgPerL: stockA.stock.solutionDensityKgPerL,
+  };
+  const used = new Set(chain.jars.map(({ jar }) => jar.label));
+  const largestMl = Math.max(0, ...chain.jars.map(({ addedMl }) => addedMl ?? 0));
+  let order = Math.max(0, ...chain.jars.map(({ jar }) => jar.order));
+  let number = 0;
+  const round = (ml: number) => Math.round(ml * 10) / 10;
+  const commands: SimpleCommand[] = [];
+  for (const dose of dosesKgPerT) {
+    const volume = syringeForDose(dose, basis);
+    if (!volume.ok) return volume;
+    do number += 1;
+    while (used.has(String(number)));
+    used.add(String(number));
+    order += 1;
+    const syringeAMl = round(volume.value);
+    commands.push({
+      do: "add",
+      kind: "jar",
+      record: {
+        id: newId(),
+        seriesId: series.id,
+        label: String(number),
+        order,
+        plannedDoseAKgPerT: Number(dose.toPrecision(3)),
+        syringeAMl,
+        blankWaterMl: Math.max(0, round(largestMl - syringeAMl)),
+      },
+    });
+  }
+  return good(commands);
+}
