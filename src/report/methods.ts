@@ -127,14 +127,33 @@ export const methods: readonly Method[] = [
   {
     what: "Cylinder band",
     formula:
-      "95 % of one draw-down: pump scatter and line error, cylinder and stopwatch (half-width / sqrt(3) x 1.96) in quadrature",
-    source: "standard statistics; ± 1 mL and ± 0.3 s are common practice, no source",
+      "95 % of one draw-down: pump scatter and line error, cylinder and stopwatch (half-width / sqrt(3)) in quadrature, with Student's factor at the effective degrees of freedom",
+    source:
+      "JCGM 100 for the sum (clause from memory); ± 1 mL and ± 0.3 s, unless the crew enters its own, are common practice, no source",
   },
   {
     what: "Machine loading",
     formula: "dry solids per hour / effective width, against the owner's own limits",
     source:
       "limits as entered; the demo's 40, 50 and 60 kg/h·m are starting values for one slow class of machine, common practice, no source",
+  },
+  {
+    what: "Dose of a plant run",
+    formula:
+      "active polymer over dry solids, three ways: caught in the cylinder, the container's loss of mass, the pump line at the setting; further apart than 5 % a measurement is wrong",
+    source: "mass balance; the 5 % is common practice, no source",
+  },
+  {
+    what: "Bench-to-plant factor",
+    formula:
+      "geometric mean of plant dose over bench dose for one machine, sludge and product; range t(n - 1) s / sqrt(n) in logs",
+    source: "standard statistics; usually 0.8 to 1.5 (common practice, no source)",
+  },
+  {
+    what: "Drift watch",
+    formula:
+      "routine runs on a chart of individuals: beyond its limits, or eight in a row on one side of the middle",
+    source: "Shewhart's charts, from memory",
   },
   {
     what: "Age of a sample",

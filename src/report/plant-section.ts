@@ -1,6 +1,6 @@
-import type { CaseChain } from "../study/derive/plant.ts";
+import { settingWords } from "../study/derive/plant-pump.ts";
+import type { CaseChain, PlantPolymer } from "../study/derive/plant.ts";
 import type { StudyState } from "../study/schema/records.ts";
-import { caseFlow } from "./case-flow.ts";
 import { markup, type Markup } from "./markup.ts";
 import type { SeriesReport } from "./series-report.ts";
 import { table } from "./table.ts";
@@ -14,7 +14,7 @@ export function ratesSection(state: StudyState, one: SeriesReport, words: PaperW
   const currency = state.study["study"]?.currency ?? "";
   if (plant.cases.length === 0) return markup`<h3>Rates</h3><p class="gap">No feed case is entered.</p>`;
   const feedRows: Row[] = [
-    ["feed flow", (at) => maybe(caseFlow(at), (flow) => words.both(flow, "flowM3PerH"))],
+    ["feed flow", (at) => words.figure(at.feed.flow)],
     [
       "total solids",
       (at) =>
@@ -48,6 +48,14 @@ ${table(
 )}`;
 }
 
+/** The dose that the settings follow, and the factor in it where there is one. */
+function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words: PaperWords): string {
+  const dose = words.both(doseKgPerT, "doseKgPerT", 3);
+  return factor?.factor.ok
+    ? `${dose}: bench ${words.number(benchDoseKgPerT, 3)} × factor ${words.number(factor.factor.value.factor, 3)}`
+    : dose;
+}
+
 const maybe = <T>(value: T | null | undefined, text: (value: T) => string) =>
   value === null || value === undefined ? notMeasured : text(value);
 
@@ -62,6 +70,7 @@ function polymerRows(index: number, named: boolean, words: PaperWords, currency:
   const given = (value: number | null | undefined, text: (value: number) => string) =>
     value === null || value === undefined ? "" : text(value);
   return [
+    [`${prefix}dose, active`, of(({ polymer }) => doseWords(polymer, words))],
     [`${prefix}active polymer`, of(({ rates }) => words.both(rates.activeKgPerH, "kgPerH"))],
     [`${prefix}neat product`, of(({ rates }) => words.both(rates.neatKgPerH, "kgPerH"))],
     [
@@ -96,7 +105,7 @@ function polymerRows(index: number, named: boolean, words: PaperWords, currency:
       of(({ setting, polymer }) => {
         if (!setting) return "no pump line";
         if (setting.pct === null) return `none: ${setting.status} the settings proven`;
-        const unit = polymer.pump?.pump.settingUnit ?? "%";
+        const unit = polymer.pump ? settingWords(polymer.pump.pump) : "%";
         const ends =
           setting.low === null || setting.high === null
             ? ""

@@ -1,6 +1,9 @@
-import { loadingKgPerHPerM } from "../plant/load.ts";
+import { calibrationAge, settingWords } from "../study/derive/plant-pump.ts";
+import { machineChain } from "../study/derive/plant-machine.ts";
+import type { SampleChain } from "../study/derive/sample.ts";
 import { pumpChain, type CaseChain } from "../study/derive/plant.ts";
 import type { RecordOf, StudyState } from "../study/schema/records.ts";
+import type { QuantityKind } from "../units/display.ts";
 import { markup, type Markup } from "./markup.ts";
 import { calibrationWords } from "./sheet-basis.ts";
 import { facts, table } from "./table.ts";
@@ -44,11 +47,20 @@ function pumpBlock(state: StudyState, pump: RecordOf<"pump">, now: string, words
   const unit = pump.measuredIn === "g" ? "g" : "mL";
   const makeDown = state.makeDown[pump.makeDownId];
   const product = makeDown ? state.product[makeDown.productId] : undefined;
+  const model = chain.model.ok ? chain.model.value : null;
   const line = chain.line.ok
-    ? `${words.number(chain.line.value.intercept)} + ${words.number(chain.line.value.slope)} × setting, ${unit}/min; scatter ${chain.line.value.residualSd === null ? "not known (two draw-downs)" : `${words.number(chain.line.value.residualSd, 3)} ${unit}/min`}`
+    ? model?.used === "curve"
+      ? `a curve through ${chain.line.value.n} draw-downs; scatter ${chain.line.value.residualSd === null ? "not known" : `${words.number(chain.line.value.residualSd, 3)} ${unit}/min`}`
+      : `${words.number(chain.line.value.intercept)} + ${words.number(chain.line.value.slope)} × setting, ${unit}/min; scatter ${chain.line.value.residualSd === null ? "not known (two draw-downs)" : `${words.number(chain.line.value.residualSd, 3)} ${unit}/min`}`
     : `none: ${chain.line.message}`;
-  const check = chain.check.ok
-    ? `repeatability ${chain.check.value.repeatabilityPct === null ? "not measured (no repeats)" : `${words.number(chain.check.value.repeatabilityPct, 3)} %`}, linearity ${words.number(chain.check.value.linearityPct, 3)} %, turndown ${words.number(chain.check.value.turndown, 3)} : 1, lack of fit ${chain.check.value.lackOfFit === null ? "not testable" : `p ${words.number(chain.check.value.lackOfFit.p, 2)}`}`
+  const check = chain.metering.ok
+    ? chain.metering.value
+        .map(({ name, value, limit, within, missing }) =>
+          value === null
+            ? `${name} not measured (${missing})`
+            : `${name} ${words.number(value, 3)}${name === "turndown" ? " : 1" : " %"} (${within ? "within" : "outside"} ${words.entered(limit)})`,
+        )
+        .join(", ")
     : notMeasured;
   const checks = byId(state.cylinderCheck).filter(({ pumpId }) => pumpId === pump.id);
   return markup`<h3>${pump.label}</h3>
@@ -58,7 +70,10 @@ ${facts([
     `${pump.stream === "neat" ? "neat product" : "solution"} of ${product?.label ?? "a product that is not entered"}`,
   ],
   ["Calibration", calibrationWords(chain, now, words)],
-  ["Line", line],
+  ["Setting", settingWords(pump)],
+  ["Line", `${line}.${model ? ` ${model.reason}` : ""}`],
+  ["Age", calibrationAge(chain, now).words],
+  ...chain.changes.map((change): [string, string] => ["STALE", change]),
   ["API 675-style check", check],
   ...(pump.note ? [["Note", pump.note] as [string, string]] : []),
 ])}
@@ -96,7 +111,12 @@ ${table(
 }
 
 /** The machine's own limits against the load of each feed case. */
-export function machineSection(state: StudyState, cases: CaseChain[], words: PaperWords): Markup {
+export function machineSection(
+  state: StudyState,
+  cases: CaseChain[],
+  sample: SampleChain | null,
+  words: PaperWords,
+): Markup {
   const machines = byId(state.machine);
   if (machines.length === 0)
     return markup`<section><h2>Machine</h2><p class="gap">No machine is entered.</p></section>`;
@@ -130,18 +150,36 @@ ${facts([
           )
           .join("; "),
   ],
+  ["Class of sludge that counts", machine.loadingClass || "not picked"],
   ...(machine.note ? [["Note", machine.note] as [string, string]] : []),
 ])}
 ${table(
-  "Loading by feed case",
-  [{ head: "feed case" }, { head: "loading", number: true }],
-  cases.map(({ feedCase, load }) => [
-    feedCase.label,
-    load.value === null || machine.effectiveWidthM === null
-      ? "not known"
-      : words.both(loadingKgPerHPerM(load.value, machine.effectiveWidthM), "loadingKgPerHPerM", 3),
-  ]),
+  "The machine's own limits against each feed case",
+  [
+    { head: "check" },
+    { head: "feed case" },
+    { head: "value", number: true },
+    { head: "limits" },
+    { head: "state" },
+    { head: "what to do" },
+  ],
+  cases.flatMap((one) =>
+    machineChain(machine, one.feed, sample).map(({ title, figure, quantity, check }) => [
+      title,
+      one.feedCase.label,
+      figure.value === null ? "not known" : words.both(figure.value, quantity, 3),
+      limitWords(check.low, check.high, quantity, words),
+      check.state,
+      check.words,
+    ]),
+  ),
   "no feed case",
 )}`,
   )}<p>Outside a limit: lower the load or the flow, and ask the machine's supplier and a licensed engineer.</p></section>`;
+}
+
+function limitWords(low: number | null, high: number | null, kind: QuantityKind, words: PaperWords): string {
+  if (low !== null && high !== null) return words.range(low, high, kind);
+  if (high !== null) return `at most ${words.both(high, kind, 3)}`;
+  return low === null ? "not given" : `at least ${words.both(low, kind, 3)}`;
 }

@@ -1,7 +1,6 @@
 import { drySolidsKgPerH } from "../plant/rates.ts";
 import { settingAt, type CaseChain, type CasePolymer } from "../study/derive/plant.ts";
 import { toShown } from "../units/display.ts";
-import { caseFlow } from "./case-flow.ts";
 import type { PaperWords } from "./words.ts";
 
 /** Settings of one pump by feed flow (rows) and total solids (columns), for a machine run at one dose. */
@@ -74,11 +73,11 @@ export function settingGrid(
   const decimals = middle > 0 ? Math.max(0, 2 - Math.floor(Math.log10(middle))) : 0;
   return {
     solidsPct: solidsPct.map((ts) => words.number(ts, 3)),
-    rows: gridFlows(cases.map((one) => ({ flowM3PerH: caseFlow(one), label: one.feedCase.label }))).map(
+    rows: gridFlows(cases.map((one) => ({ flowM3PerH: one.flowM3PerH, label: one.feedCase.label }))).map(
       ({ flowM3PerH, label }) => ({
         flow: `${words.number(flowM3PerH, 3)} (${words.number(toShown(flowM3PerH, "flowM3PerH", "us"), 3)})`,
         label,
-        isThisCase: flowM3PerH === caseFlow(base),
+        isThisCase: flowM3PerH === base.flowM3PerH,
         cells: solidsPct.map((ts): GridCell => {
           const setting = settingAt(polymer, loadKgPerH, drySolidsKgPerH(flowM3PerH, densityKgPerL, ts));
           if (!setting.ok) return { kind: "missing" };

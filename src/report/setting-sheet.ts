@@ -1,7 +1,7 @@
 import { plantCautions } from "../study/cautions.ts";
+import { settingWords } from "../study/derive/plant-pump.ts";
 import { methodVersion } from "../study/derive/decision.ts";
 import type { Paper } from "./paper.ts";
-import { caseFlow } from "./case-flow.ts";
 import { markup, type Markup } from "./markup.ts";
 import { historyWords } from "./paper-input.ts";
 import { ruleWords } from "./rule-words.ts";
@@ -45,20 +45,28 @@ ${restsOn(facts, input.now)}
 </article>`;
 }
 
-function banners({ status, decision, study }: SheetFacts): Markup[] {
+function banners({ status, reasons, study }: SheetFacts): Markup[] {
   const out: Markup[] = [];
   if (study?.invented)
     out.push(markup`<p class="invented">Invented demo data: set no pump by this sheet.</p>`);
   if (status === "not approved") out.push(markup`<p class="banner">NOT APPROVED: for discussion only</p>`);
   if (status === "out of date")
     out.push(
-      markup`<div class="banner"><p>OUT OF DATE: set no pump by this</p><p class="why">Since it was approved, ${short(decision?.moved ?? "an input moved")}.</p></div>`,
+      markup`<div class="banner"><p>OUT OF DATE: set no pump by this</p><p class="why">${reasonWords(reasons)}</p></div>`,
     );
   return out;
 }
 
+/** The first reason for being out of date, and how many more there are. */
+function reasonWords([first = "an input moved", ...more]: string[]): string {
+  const rest = more.length === 0 ? "" : ` And ${more.length} more: see the Plant room.`;
+  return `${capital(short(first))}.${rest}`;
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
 function head({ study, series, feed, words }: SheetFacts): Markup {
-  const flow = feed ? caseFlow(feed) : null;
+  const flow = feed?.flowM3PerH ?? null;
   const solids = feed?.totalSolidsPct ?? null;
   const solidsFrom = feed?.feedCase.totalSolidsPct == null ? " of the sample" : "";
   const line = feed
@@ -93,14 +101,14 @@ ${one.flow && markup`<p class="cylinder">Expect ${one.flow}</p>`}
 ${one.cylinder && markup`<p class="cylinder">${one.cylinder}</p>`}
 ${one.bandNote && markup`<p>${one.bandNote}</p>`}
 <div>${rows.map(([name, text]) => text !== null && markup`<p><strong>${name}:</strong> ${text}</p>`)}</div>
-${one.grid && pump && gridTable(one.grid, pump.settingUnit)}
+${one.grid && pump && gridTable(one.grid, settingWords(pump))}
 </section>`;
 }
 
 /** How to read the cards, once for all of them. */
 function notes(polymers: PolymerFacts[], words: PaperWords): Markup | null {
   const lines: string[] = [];
-  if (polymers.some(({ hasBand }) => hasBand)) lines.push(bandWords(words));
+  if (polymers.some(({ hasBand }) => hasBand)) lines.push(bandWords(polymers, words));
   const beyond = polymers.some(({ grid }) =>
     grid?.rows.some(({ cells }) => cells.some(({ kind }) => kind !== "setting")),
   );
@@ -128,11 +136,14 @@ ${row.cells.map((cell) =>
 }
 
 function approval(facts: SheetFacts): Markup {
-  const { decision, words, validUntil } = facts;
-  const until = `Valid until: ${validUntil === null ? "not set" : words.moment(validUntil)}.`;
-  if (!decision) return markup`<p class="approval"><strong>Approved by: nobody.</strong> ${until}</p>`;
+  const { decision, table, words, validUntil } = facts;
+  const until = `Valid until: ${validUntil === null ? "not set" : `${words.moment(validUntil)}, by the pumps' calibration`}.`;
+  const settings = table.approval
+    ? ` Settings approved by ${table.approval.byName}, ${words.moment(table.approval.at)}.`
+    : " Settings: approved by nobody yet.";
+  if (!decision) return markup`<p class="approval"><strong>Dose approved by: nobody.</strong> ${until}</p>`;
   const one = decision.decision;
-  return markup`<p class="approval"><strong>Approved by ${one.byName}, ${words.moment(one.at)}.</strong> ${until}
+  return markup`<p class="approval"><strong>Dose approved by ${one.byName}, ${words.moment(one.at)}.${settings}</strong> ${until}
 ${doseRange(facts)}.
 Rule: ${ruleWords[one.rule]}. Reason: ${short(one.reason)}</p>`;
 }

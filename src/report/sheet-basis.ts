@@ -1,3 +1,4 @@
+import { settingWords } from "../study/derive/plant-pump.ts";
 import type { PlantPolymer, PumpChain } from "../study/derive/plant.ts";
 import { markup, type Markup } from "./markup.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
@@ -65,7 +66,7 @@ export function calibrationWords(pump: PumpChain | null, now: string, words: Pap
     .sort((a, b) => Date.parse(a) - Date.parse(b));
   const last = moments.at(-1);
   const settings = used.map(({ setting }) => setting);
-  return `${used.length} ${used.length === 1 ? "draw-down" : "draw-downs"} from ${words.number(Math.min(...settings))} to ${words.number(Math.max(...settings))} ${pump.pump.settingUnit}, ${
+  return `${used.length} ${used.length === 1 ? "draw-down" : "draw-downs"} from ${words.number(Math.min(...settings))} to ${words.number(Math.max(...settings))} ${settingWords(pump.pump)}, ${
     last === undefined ? "date not noted" : `${words.moment(last)} (${agoWords(last, now)})`
   }`;
 }

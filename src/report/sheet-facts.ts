@@ -1,6 +1,7 @@
-import { cylinderBand } from "../plant/cylinder.ts";
 import { flowAt } from "../plant/pump-line.ts";
-import { decisionChain, type DecisionChain } from "../study/derive/decision.ts";
+import { decisionChain } from "../study/derive/decision.ts";
+import { bandFor, widthWords } from "../study/derive/plant-check.ts";
+import { settingWords } from "../study/derive/plant-pump.ts";
 import {
   plantChain,
   type CaseChain,
@@ -12,6 +13,7 @@ import { sampleChain, type SampleChain } from "../study/derive/sample.ts";
 import type { RecordOf } from "../study/schema/records.ts";
 import type { PaperInput } from "./paper-input.ts";
 import { settingGrid, type SettingGrid } from "./setting-grid.ts";
+import { sheetState, type SheetState } from "./sheet-state.ts";
 import { paperWords, type PaperWords } from "./words.ts";
 
 /** What a setting sheet is made from. */
@@ -45,27 +47,20 @@ export interface PolymerFacts {
   grid: SettingGrid | null;
 }
 
-export interface SheetFacts {
+export interface SheetFacts extends SheetState {
   words: PaperWords;
   study: RecordOf<"study"> | null;
   series: RecordOf<"series">;
   sample: SampleChain;
   sampleRecord: RecordOf<"sample">;
-  decision: DecisionChain | null;
-  status: "approved" | "out of date" | "not approved";
   feed: CaseChain | null;
   /** what stands in the way of any setting, in words; null where nothing does */
   missing: string | null;
   polymers: PolymerFacts[];
-  /** when the user's own record says so; null where it does not */
-  validUntil: string | null;
 }
 
 /** seconds one draw-down is to last */
 export const drawSeconds = 60;
-/** how well a crew reads the cylinder and stops the watch: half-widths, common practice, no source */
-export const reading = { cylinderLimitMl: 1, watchLimitS: 0.3 };
-const widestPct = 5;
 
 /** Everything a setting sheet says, from the same chain the screens use. The series must exist. */
 export function sheetFacts(input: SheetInput): SheetFacts {
@@ -89,13 +84,12 @@ export function sheetFacts(input: SheetInput): SheetFacts {
       ? null
       : feed.rates.message;
   return {
+    ...sheetState(state, seriesId, plant, input.now),
     words,
     study,
     series,
     sample: sampleChain(state, series.sampleId),
     sampleRecord: state.sample[series.sampleId]!,
-    decision,
-    status: decision ? decision.word : "not approved",
     feed,
     missing,
     polymers: plant.polymers.map((polymer) =>
@@ -108,15 +102,7 @@ export function sheetFacts(input: SheetInput): SheetFacts {
         words,
       ),
     ),
-    validUntil: ownText(decision?.decision, "validUntil"),
   };
-}
-
-/** A field that a later version of a record may hold. */
-function ownText(record: object | undefined, field: string): string | null {
-  const value: unknown =
-    record && Object.hasOwn(record, field) ? (record as Record<string, unknown>)[field] : null;
-  return typeof value === "string" && value !== "" ? value : null;
 }
 
 function polymerFacts(
@@ -131,7 +117,7 @@ function polymerFacts(
   const { makeDown } = polymer;
   return {
     polymer,
-    dose: `${words.both(polymer.doseKgPerT, "doseKgPerT", 3)} active`,
+    dose: doseWords(polymer, words),
     asSupplied:
       product.activePct === null
         ? "missing: the active share of the product"
@@ -145,6 +131,14 @@ function polymerFacts(
     water: rated ? waterWords(rated, words) : null,
     grid: rated && feed ? settingGrid(feed, cases, rated, words) : null,
   };
+}
+
+/** The dose that the settings follow, with the bench dose and factor it comes from where one is in use. */
+function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words: PaperWords): string {
+  const dose = `${words.both(doseKgPerT, "doseKgPerT", 3)} active`;
+  if (!factor?.factor.ok) return dose;
+  const { factor: value, n } = factor.factor.value;
+  return `${dose} (bench ${words.number(benchDoseKgPerT, 3)} × plant factor ${words.number(value, 3)} of ${n} ${n === 1 ? "run" : "runs"})`;
 }
 
 function waterWords({ rates, polymer }: CasePolymer, words: PaperWords): string {
@@ -191,11 +185,11 @@ function settingFact(
   return {
     kind: "setting",
     text: words.number(setting.pct, 3),
-    unit: pump.pump.settingUnit,
+    unit: settingWords(pump.pump),
     interval:
       setting.low === null || setting.high === null
         ? "no interval: fewer than three draw-downs"
-        : `${words.number(setting.low, 3)} to ${words.number(setting.high, 3)} ${pump.pump.settingUnit} (95 %, pump line alone)`,
+        : `${words.number(setting.low, 3)} to ${words.number(setting.high, 3)} ${settingWords(pump.pump)} (95 %, pump line alone)`,
   };
 }
 
@@ -215,28 +209,35 @@ function cylinderFacts(
   if (!pump.line.ok || setting === null) return { flow, cylinder: null, hasBand: false, bandNote: "" };
   const vessel = weighed ? "on the balance" : "in the cylinder";
   const line = pump.line.value;
-  const band = cylinderBand(line, setting, drawSeconds, reading);
-  if (!band) {
+  const band = bandFor(pump, setting, drawSeconds);
+  if (!band.ok) {
     const expected = (flowAt(line, setting).flow * drawSeconds) / 60;
     return {
       flow,
       cylinder: `${words.number(expected, 3)} ${unit} in ${drawSeconds} s ${vessel}`,
       hasBand: false,
-      bandNote: "No band: fewer than three draw-downs, so nothing says how far off is still good.",
+      bandNote: `No band: ${band.message}.`,
     };
   }
+  const { expectedMl, low, high } = band.value;
   return {
     flow,
-    cylinder: `${words.number(band.expectedMl, 3)} ${unit} in ${drawSeconds} s ${vessel} (good from ${words.number(band.low, 3)} to ${words.number(band.high, 3)} ${unit})`,
+    cylinder: `${words.number(expectedMl, 3)} ${unit} in ${drawSeconds} s ${vessel} (good from ${words.number(low, 3)} to ${words.number(high, 3)} ${unit})`,
     hasBand: true,
-    bandNote:
-      band.relativePct > widestPct
-        ? `The band is wider than ${widestPct} %: use a larger vessel or a longer time.`
-        : "",
+    bandNote: widthWords(band.value),
   };
 }
 
-/** How to read the band. */
-export function bandWords(words: PaperWords): string {
-  return `Good from, to: 95 % of single draw-downs, read to ± ${words.entered(reading.cylinderLimitMl)} mL (or g) and ± ${words.entered(reading.watchLimitS)} s. Outside: set again, or find the fault: suction, air, relief valve, strength.`;
+/** How to read the band, with how well the crew says that it reads vessel and watch. */
+export function bandWords(polymers: PolymerFacts[], words: PaperWords): string {
+  const limits = new Set(
+    polymers.flatMap(({ polymer: { pump }, hasBand }) =>
+      pump && hasBand
+        ? [
+            `± ${words.entered(pump.pump.readingLimit)} ${pump.pump.measuredIn === "g" ? "g" : "mL"} and ± ${words.entered(pump.pump.watchLimitS)} s`,
+          ]
+        : [],
+    ),
+  );
+  return `Good from, to: 95 % of single draw-downs, read to ${[...limits].join(" or ")}. Outside: set again, or find the fault: suction, air, relief valve, strength.`;
 }

@@ -10,7 +10,7 @@ import { historyWords, type PaperInput } from "./paper-input.ts";
 import { picturesSection } from "./pictures-section.ts";
 import { ratesSection } from "./plant-section.ts";
 import { machineSection, pumpsSection } from "./pumps-section.ts";
-import { loggedRuns, runsSection } from "./runs-section.ts";
+import { plantRuns, runsSection } from "./runs-section.ts";
 import { productsSection, samplesSection } from "./sample-section.ts";
 import type { SeriesFits } from "./series-fits.ts";
 import { seriesReport, type SeriesReport } from "./series-report.ts";
@@ -30,6 +30,11 @@ export function trialReport(input: ReportInput): Paper {
   const words = paperWords(study?.decimalMark ?? ".", input.utcOffsetMin);
   const series = input.fits.map((fits) => seriesReport(state, fits, words));
   const cases = series.find(({ decision }) => decision)?.plant.cases ?? series[0]?.plant.cases ?? [];
+  const runs = plantRuns(
+    state,
+    series.map(({ seriesId }) => seriesId),
+    words,
+  );
   return {
     title: `Trial report: ${study?.name ?? "study"}`,
     style: reportStyle,
@@ -52,8 +57,8 @@ ${samplesSection(state, words)}
 ${productsSection(state, words)}
 ${series.length === 0 ? markup`<section><h2>Series</h2><p class="gap">No series yet.</p></section>` : series.map((one) => seriesSection(input, one, words))}
 ${pumpsSection(state, now, words)}
-${machineSection(state, cases, words)}
-${runsSection(loggedRuns(state, words))}
+${machineSection(state, cases, series[0]?.chain.sample ?? null, words)}
+${runsSection(runs.tables, runs.sentences)}
 <section><h2>Cautions</h2><ul>${[...makeDownCautions, ...plantCautions].map((line) => markup`<li>${line}</li>`)}</ul></section>
 <section><h2>Methods and their sources</h2>${table(
       "Every formula behind this report",

@@ -129,6 +129,8 @@ function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
   }
   if (kind === "decision" && Object.keys(command.fields).some((field) => field !== "withdrawn"))
     return bad("An approved decision is never changed: withdraw it with a reason and approve another.");
+  if (kind === "tableApproval")
+    return bad("An approval of settings is never changed: approve the settings anew.");
   if (Object.hasOwn(command.fields, "id")) return bad("A record's id cannot be changed.");
   const parsed = recordSchemas[kind].safeParse({ ...current, ...command.fields });
   if (!parsed.success) return bad(describeIssue(parsed.error, one, { ...current, ...command.fields }));

@@ -41,7 +41,7 @@ describe("sheet", () => {
     const page = readFileSync(join(folder, "s.html"), "utf8");
     expectSelfContained(page);
     expect(page).toContain("94.9 %");
-    expect(page).toContain("Approved by Jon R.");
+    expect(page).toContain("Dose approved by Jon R.");
     expect(readFileSync(join(folder, "d.flocwright")).equals(before)).toBe(true);
     expect(readdirSync(folder).sort()).toEqual(["d.flocwright", "s.html"]);
   });

@@ -77,13 +77,13 @@ test("the setting sheet prints from the screen as one page of A4 and of Letter, 
       "Neat pump P1",
       "94.9 %",
       "Expect 4.79 L/h (1.26 gal/h)",
-      "79.8 mL in 60 s in the cylinder (good from 78.4 to 81.1 mL)",
+      "79.8 mL in 60 s in the cylinder (good from 78.5 to 81.1 mL)",
       "5.2 kg/t (10.4 lb/short ton) active",
       "0.2 % active, 0.476 % as supplied",
-      "Approved by Jon R.",
-      "Valid until: not set",
+      "Dose approved by Jon R.",
+      "Valid until: ",
       "extremely slippery",
-      "history entry 10, hash begins",
+      "history entry 11, hash begins",
     ])
       expect(text, format).toContain(words);
     // Nothing of the window around the paper is printed.
@@ -110,7 +110,7 @@ test("another feed case, a moved input and a withdrawn decision change the sheet
   await room(page, "Plant").click();
   await page.getByRole("button", { name: "Setting sheet" }).click();
   await expect(sheet.getByText("OUT OF DATE: set no pump by this")).toBeVisible();
-  await expect(sheet.getByText(/history entry 11,/)).toBeVisible();
+  await expect(sheet.getByText(/history entry 12,/)).toBeVisible();
   const [text] = await pdfPages(await page.pdf({ format: "A4" }));
   expect(text).toContain("OUT OF DATE: set no pump by this");
   expect(text).toMatch(/was 47\.5336 and is now 47\.7/);
@@ -125,7 +125,7 @@ test("another feed case, a moved input and a withdrawn decision change the sheet
   await room(page, "Plant").click();
   await page.getByRole("button", { name: "Setting sheet" }).click();
   await expect(sheet.getByText("NOT APPROVED: for discussion only")).toBeVisible();
-  await expect(sheet.getByText("Approved by: nobody.")).toBeVisible();
+  await expect(sheet.getByText("Dose approved by: nobody.")).toBeVisible();
 });
 
 test("two polymers with long names stay on one page, whole and readable", async ({ app, watched: page }) => {
@@ -146,7 +146,7 @@ test("two polymers with long names stay on one page, whole and readable", async 
     for (const format of sizes) {
       const pages = await pdfPages(await page.pdf({ format }));
       if (length === 48) expect(pages, format).toHaveLength(1);
-      for (const words of ["OUT OF DATE", "65.8 %", "56.5 %", "Approved by Somebody"])
+      for (const words of ["OUT OF DATE", "65.8 %", "56.5 %", "Dose approved by Somebody"])
         expect(pages.join(" "), format).toContain(words);
     }
     await host.kill();
@@ -172,7 +172,7 @@ test("the report shows the whole trial, prints it, and is saved as one file that
       "Dishes, in g",
       "Every jar with every reading",
       "Working window: 4.12 to 7.05 kg/t",
-      "No plant runs logged",
+      "Bench-to-plant factor of Press 2",
       "common practice, no source",
     ])
       expect(text, format).toContain(words);

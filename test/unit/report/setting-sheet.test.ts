@@ -5,9 +5,12 @@ import { settingSheet } from "../../../src/report/setting-sheet.ts";
 import { paperDocument } from "../../../src/report/paper.ts";
 import type { SheetInput } from "../../../src/report/sheet-facts.ts";
 import { plantCautions } from "../../../src/study/cautions.ts";
+import { tableInputs } from "../../../src/study/derive/plant-table.ts";
+import { plantChain } from "../../../src/study/derive/plant.ts";
 import type { Command } from "../../../src/study/commands.ts";
 import type { Kind, StudyState } from "../../../src/study/schema/records.ts";
 import { demo, edited, now, sheetInput, twoPolymers } from "./studies.ts";
+import { paperWords } from "../../../src/report/words.ts";
 import { textOf } from "./page-text.ts";
 
 const sheet = (state: StudyState, more: Partial<SheetInput> = {}) =>
@@ -28,7 +31,7 @@ function worked(): StudyState {
     [80, 66.9],
     [100, 84.2],
   ];
-  const feed = { totalSolidsPct: 2.5, densityKgPerL: 1.003 };
+  const feed = { totalSolidsPct: 2.5, densityKgPerL: 1.003, flowFrom: "meter", flowUncertaintyPct: null };
   return edited(
     demo,
     ...Object.keys(demo.drawDown).map((id): Command => ({ do: "remove", kind: "drawDown", id })),
@@ -73,12 +76,13 @@ describe("the setting sheet's numbers", () => {
     expect(text).toContain("beyond the settings proven by draw-down");
   });
   // source: worked 7.2's line at 16 m3/h: setting 74.4361; its interval 3.18245 x 0.149443 / 0.8775 x
-  // sqrt(1.2 + 14.4361^2 / 4000) = 0.6065 and the cylinder's hypot(0.5322, 1.96/sqrt3, 0.3498) = 1.2985, recomputed by hand
+  // sqrt(1.2 + 14.4361^2 / 4000) = 0.6065; the cylinder's errors 0.1672, 1/sqrt3 and 0.1785 join to 0.6270, which with
+  // Student's 1.964 at 593 effective degrees of freedom is 1.2315, recomputed by hand
   test("setting with its interval, flow in both systems, the cylinder with its band", () => {
     const text = sheet(worked());
     expect(text).toContain("74.4 % 73.8 to 75 % (95 %, pump line alone)");
     expect(text).toContain("Expect 3.71 L/h (0.98 gal/h)");
-    expect(text).toContain("61.8 mL in 60 s in the cylinder (good from 60.5 to 63.1 mL)");
+    expect(text).toContain("61.8 mL in 60 s in the cylinder (good from 60.6 to 63.1 mL)");
     expect(text).toContain("16 m³/h (70.45 gal/min), TS 2.5 %, DS 401.2 kg/h (884.5 lb/h)");
   });
   // source: worked 7.1 at 20 m3/h (solution and carrier 1003 L/h, make-up 998.224 kg/h), here x 0.8; 9.52381 kg/t as supplied
@@ -97,16 +101,22 @@ describe("the setting sheet's numbers", () => {
   });
 });
 
+const local = (at: string | null) => paperWords(".", 120).moment(at);
+const approvedAt = local(demo.decision["decision-1"]!.at);
+const calibratedAt = demo.drawDown["draw-1"]!.takenAt!;
+
 describe("what the sheet says of itself", () => {
   test("approver, moment on the local clock, rule, reason, sample, lot, calibration and the history it hangs on", () => {
     const text = sheet(demo);
-    expect(text).toContain("Approved by Jon R., 2026-05-04 13:40 UTC+2. Valid until: not set.");
+    expect(text).toContain(
+      `Dose approved by Jon R., ${approvedAt}. Settings: approved by nobody yet. Valid until: 2026-08-02 `,
+    );
     expect(text).toContain("Rule: our own judgement. Reason: Well inside the working window");
     expect(text).toContain(
-      "Sample 1, after the blending tank, taken 2026-05-04 10:10 UTC+2 (3 h before this print), TS 2.483 ± 0.014 %",
+      `Sample 1, after the blending tank, taken ${local(demo.sample["sample-1"]!.takenAt)} (6 h before this print), TS 2.483 ± 0.014 %`,
     );
     expect(text).toContain(
-      "lot 7, 42 % active, plant solution 0.2 % active; pump: 8 draw-downs from 20 to 100 %, 2026-05-04 13:30 UTC+2",
+      `lot 7, 42 % active, plant solution 0.2 % active; pump: 8 draw-downs from 20 to 100 %, ${local(calibratedAt)}`,
     );
     expect(text).toContain("history entry 10, hash begins 01234567 89abcdef.");
     for (const line of plantCautions) expect(text).toContain(line);
@@ -118,7 +128,7 @@ describe("what the sheet says of itself", () => {
   test("an input that moved since makes it out of date in large words, and names it", () => {
     const text = sheet(edited(demo, set("dish", "dish-1", { dryG: 47.7 })));
     expect(text).toContain("OUT OF DATE: set no pump by this");
-    expect(text).toMatch(/dish 1 dryG was 47\.5336 and is now 47\.7/);
+    expect(text).toMatch(/Dish 1 dryG was 47\.5336 and is now 47\.7/);
     expect(sheet(demo)).not.toContain("OUT OF DATE");
   });
   const withdrawn = edited(
@@ -129,7 +139,7 @@ describe("what the sheet says of itself", () => {
     const text = sheet(withdrawn);
     expect(text).toContain("NOT APPROVED: for discussion only");
     expect(text).toContain("No setting. Missing: approve a dose in the Dose room first.");
-    expect(text).toContain("Approved by: nobody.");
+    expect(text).toContain("Dose approved by: nobody.");
     expect(text).not.toMatch(/\bmL in\b/);
   });
   test("a dose that is only looked at gives settings under the same words", () => {
@@ -144,10 +154,46 @@ describe("what the sheet says of itself", () => {
     const text = sheet(edited(demo, set("makeDown", "makedown-1", { productId: "product-2" })));
     expect(text).toContain("ANOTHER LOT THAN ON THE BENCH (Flocculant E-42 (invented), lot 7)");
   });
-  test("a record's own valid-until is printed where it has one", () => {
-    const decision = { ...demo.decision["decision-1"]!, validUntil: "2026-06-01T00:00:00Z" };
-    const state = { ...demo, decision: { "decision-1": decision } };
-    expect(sheet(state)).toContain("Valid until: 2026-06-01 02:00 UTC+2.");
+  test("valid until the first calibration is past its days; without a limit it says that none is set", () => {
+    const days = (calibrationGoodDays: number | null) =>
+      edited(demo, set("pump", "pump-1", { calibrationGoodDays }));
+    const end = new Date(Date.parse(calibratedAt) + 3 * 86_400_000).toISOString();
+    expect(sheet(days(3))).toContain(`Valid until: ${local(end)}, by the pumps' calibration.`);
+    expect(sheet(days(null))).toContain("Valid until: not set.");
+    const late = new Date(Date.parse(end) + 60_000).toISOString();
+    const text = sheet(days(3), { now: late });
+    expect(text).toContain("OUT OF DATE: set no pump by this");
+    expect(text).toContain("past its 3 days: repeat the draw-downs");
+  });
+  test("a calibration goes stale with what is in the pump, and says why", () => {
+    const text = sheet(edited(demo, set("product", "product-1", { lot: "lot 8" })));
+    expect(text).toContain("OUT OF DATE: set no pump by this");
+    expect(text).toMatch(/Neat pump P1: lot was .*lot 7 and is now .*lot 8/);
+  });
+  test("settings approved by name, and out of date when one of their inputs moves", () => {
+    const plant = plantChain(demo, "series-1", { a: 5.2, b: null });
+    const approved = edited(demo, {
+      do: "add",
+      kind: "tableApproval",
+      record: {
+        id: "table-1",
+        seriesId: "series-1",
+        byName: "Ilse K.",
+        at: now,
+        snapshot: tableInputs(demo, plant),
+      },
+    });
+    expect(sheet(approved)).toContain("Settings approved by Ilse K., 2026-05-04 14:00 UTC+2.");
+    expect(sheet(approved)).not.toContain("OUT OF DATE");
+    const moved = sheet(edited(approved, set("makeDown", "makedown-1", { solutionActivePct: 0.25 })));
+    expect(moved).toContain("OUT OF DATE: set no pump by this");
+    expect(moved).toContain("Polymer A, solution strength was 0.2 and is now 0.25");
+  });
+  test("the bench-to-plant factor in use changes the settings and is named with its runs", () => {
+    const text = sheet(edited(demo, set("makeDown", "makedown-1", { factorMachineId: "machine-1" })));
+    // source: the demo's three settled runs, 4.89, 4.78 and 4.71 over 5.2, geometric mean 0.922
+    expect(text).toContain("4.79 kg/t (9.59 lb/short ton) active (bench 5.2 × plant factor 0.922 of 3 runs)");
+    expect(text).toContain("87.8 %");
   });
 });
 
@@ -176,6 +222,7 @@ describe("gaps are named, never filled", () => {
     [
       "pump",
       [
+        ...["run-11-a", "run-12-a", "run-13-a"].map((id) => set("runDose", id, { pumpId: null })),
         ...Object.keys(demo.drawDown).map((id): Command => ({ do: "remove", kind: "drawDown", id })),
         { do: "remove", kind: "pump", id: "pump-1" },
       ],
@@ -198,7 +245,7 @@ describe("gaps are named, never filled", () => {
     const gone = Object.keys(demo.drawDown).filter((id) => id !== "draw-1" && id !== "draw-8");
     const text = sheet(edited(demo, ...gone.map((id): Command => ({ do: "remove", kind: "drawDown", id }))));
     expect(text).toContain("no interval: fewer than three draw-downs");
-    expect(text).toContain("No band: fewer than three draw-downs");
+    expect(text).toContain("No band: two draw-downs alone do not say how far one may lie off: add a third.");
     expect(text).not.toContain("good from 7");
   });
   test("beyond the proven settings there are words and no number", () => {
