@@ -3,51 +3,18 @@ import {
   batchTiming,
   landDoseLimitKgPerT,
   productUse,
-  returnLoad,
   stockDays,
-  wetCakeWithPolymer,
 } from "../../plant/make-down-unit.ts";
-import type { QuantityKind } from "../../units/display.ts";
 import type { RecordOf } from "../schema/records.ts";
-import { figure, missingFigure, type Figure, type MadeInput } from "./figure.ts";
-import type { CaseChain, CasePolymer } from "./plant.ts";
+import type { Figure, MadeInput } from "./figure.ts";
+import { made, type NamedFigure } from "./plant-figures.ts";
+import type { CasePolymer } from "./plant.ts";
 import type { StateTone } from "./tone.ts";
-
-export interface NamedFigure {
-  title: string;
-  figure: Figure;
-}
 
 export interface UnitChain {
   figures: NamedFigure[];
   /** whether the unit keeps up, in words */
   verdict: { tone: StateTone; words: string };
-}
-
-const source = "trade formulas, section 7";
-
-/** An input with what to do where it is missing, if that is more than entering it. */
-type Asked = MadeInput & { ask?: string };
-
-function made(
-  title: string,
-  quantity: QuantityKind,
-  formula: string,
-  inputs: Asked[],
-  value: (known: number[]) => number | string,
-): NamedFigure {
-  const lack = inputs.find((input) => input.value === null);
-  const how = {
-    formula,
-    inputs: inputs.map(({ name, value: input, unit }) => ({ name, value: input, unit })),
-    source,
-  };
-  if (lack) return { title, figure: missingFigure(quantity, lack.ask ?? `enter the ${lack.name}`, how) };
-  const result = value(inputs.map((input) => input.value as number));
-  return {
-    title,
-    figure: typeof result === "string" ? missingFigure(quantity, result, how) : figure(quantity, result, how),
-  };
 }
 
 /** The make-down unit of one polymer for one feed case: ageing volume, batch timing, use, containers, days of stock. */
@@ -143,8 +110,20 @@ export function unitChain(one: CasePolymer, feedCase: RecordOf<"feedCase">): Uni
     ageing,
     ...(makeDown.unit === "batch" ? [lasts, ready, least] : []),
     made("Neat product a day", "massKg", "neat x hours", [neat, ...hours], (known) => use(known).kgPerDay),
-    made("a month", "massKg", "a twelfth of the year", [neat, ...hours], (known) => use(known).kgPerMonth),
-    made("a year", "massKg", "neat x hours x days", [neat, ...hours], (known) => use(known).kgPerYear),
+    made(
+      "Neat product a month",
+      "massKg",
+      "a twelfth of the year",
+      [neat, ...hours],
+      (known) => use(known).kgPerMonth,
+    ),
+    made(
+      "Neat product a year",
+      "massKg",
+      "neat x hours x days",
+      [neat, ...hours],
+      (known) => use(known).kgPerYear,
+    ),
     made(
       "Containers a year",
       "ratio",
@@ -168,90 +147,6 @@ export function unitChain(one: CasePolymer, feedCase: RecordOf<"feedCase">): Uni
   return { figures: one.rates.neatKgPerH > 0 ? figures : figures.slice(0, 1), verdict };
 }
 
-/** Cake with the polymer that stays in it, and what returns with the filtrate, for a case with expected cake and capture. */
-export function outletChain(
-  one: CaseChain,
-  expected: { cakePct: number | null; capturePct: number | null },
-  washM3PerH: number | null,
-): NamedFigure[] {
-  const rates = one.rates.ok ? one.rates.value : null;
-  const first = one.polymers[0];
-  const load: MadeInput = { name: "dry-solids load", value: one.load.value, unit: "kg/h" };
-  const capture: Asked = {
-    name: "expected capture",
-    value: expected.capturePct,
-    unit: "%",
-    ask: "read filtrate and cake on the bench, or assume a capture in the Dose room",
-  };
-  const cake: Asked = {
-    name: "expected cake TS",
-    value: expected.cakePct,
-    unit: "%",
-    ask: "read the cake on the bench",
-  };
-  const solution = one.polymers.reduce((sum, { rates: own }) => sum + own.solutionLPerH, 0);
-  const carrier = one.polymers.reduce((sum, { rates: own }) => sum + (own.carrierLPerH ?? 0), 0);
-  const concentration = made(
-    "Solids in what returns",
-    "mgPerL",
-    "returned solids / (feed + solution + carrier + wash - cake), cake at 1.000 kg/L",
-    [
-      { ...capture, name: "solids that return", value: rates?.returnKgPerH ?? null, unit: "kg/h" },
-      { ...cake, name: "wet cake", value: rates?.wetCakeKgPerH ?? null, unit: "kg/h" },
-      { name: "feed flow", value: one.flowM3PerH, unit: "m³/h" },
-      { name: "wash water of the machine", value: washM3PerH, unit: "m³/h" },
-      { name: "solution and carrier water", value: solution + carrier, unit: "L/h" },
-    ],
-    ([kg, cakeKg, feed, wash]) =>
-      returnLoad({
-        returnKgPerH: kg!,
-        wetCakeKgPerH: cakeKg!,
-        feedM3PerH: feed!,
-        washM3PerH: wash!,
-        solutionLPerH: solution,
-        carrierLPerH: carrier,
-      })?.mgPerL ?? "no liquid would be left beside the cake: check flows and cake",
-  );
-  return [
-    made(
-      "Wet cake",
-      "kgPerH",
-      "load x capture / cake TS",
-      [load, capture, cake],
-      ([l, r, c]) => (l! * r!) / c!,
-    ),
-    ...(first
-      ? [
-          made(
-            "Wet cake, polymer counted",
-            "kgPerH",
-            "load x capture x (1 + dose x retained) / cake TS",
-            [
-              load,
-              capture,
-              cake,
-              { name: "dose, active", value: first.polymer.doseKgPerT, unit: "kg/t" },
-              {
-                name: "share of polymer kept in the cake",
-                value: first.polymer.makeDown?.retainedPct ?? null,
-                unit: "%",
-              },
-            ],
-            ([l, r, c, dose, kept]) => wetCakeWithPolymer(l!, r!, c!, dose!, kept! / 100),
-          ),
-        ]
-      : []),
-    made(
-      "Solids that return",
-      "kgPerH",
-      "load x (1 - capture)",
-      [load, capture],
-      ([l, r]) => l! * (1 - r! / 100),
-    ),
-    concentration,
-  ];
-}
-
 export interface LandChain {
   limit: Figure;
   total: Figure;
@@ -269,6 +164,7 @@ export function landChain(land: RecordOf<"landLimit">, doses: number[]): LandCha
       { name: "dry solids spread", value: land.drySolidsTPerHa, unit: "t/ha" },
     ],
     ([kg, t]) => landDoseLimitKgPerT(kg!, t!),
+    "division of the user's own figures; trade formulas, section 10",
   ).figure;
   const total = made(
     "Dose, all together",
@@ -283,6 +179,7 @@ export function landChain(land: RecordOf<"landLimit">, doses: number[]): LandCha
       { name: "dose elsewhere on the same solids (0 for none)", value: land.otherDoseKgPerT, unit: "kg/t" },
     ],
     ([here, elsewhere]) => here! + elsewhere!,
+    "sum",
   ).figure;
   const lack = limit.missing ?? total.missing;
   const defer = "Local rules govern, and this is no legal advice.";

@@ -6,7 +6,8 @@ import { factorChain, factorsOf } from "../../../src/study/derive/plant-factor.t
 import { calibrationAge } from "../../../src/study/derive/plant-pump.ts";
 import { runChain, runsOf } from "../../../src/study/derive/plant-runs.ts";
 import { tableChain, tableInputs } from "../../../src/study/derive/plant-table.ts";
-import { landChain, outletChain, unitChain } from "../../../src/study/derive/plant-unit.ts";
+import { outletChain } from "../../../src/study/derive/plant-supply.ts";
+import { landChain, unitChain } from "../../../src/study/derive/plant-unit.ts";
 import { driftChain, pairedChain, stepTestChain } from "../../../src/study/derive/plant-watch.ts";
 import { plantChain, pumpChain } from "../../../src/study/derive/plant.ts";
 import { seriesChain } from "../../../src/study/derive/jars.ts";
