@@ -12,9 +12,17 @@ import {
   type HostSupport,
   type OpenStudy,
 } from "./service/context.ts";
+import {
+  backUpByHand,
+  backupsOfOpen,
+  backupsOfShelf,
+  restoreOnShelf,
+  restoreOpen,
+  salvageOnShelf,
+} from "./service/backing-up.ts";
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
-import { historyOf } from "./service/standalone.ts";
+import { anchorOf } from "./service/standalone.ts";
 import { listShelf, pathForName, refFor } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
@@ -107,7 +115,15 @@ export const handlers: Handlers = {
           ...nextMoves(open),
         })
       : refused("No study is open.", "no-study"),
-  "study.anchor": ({ open }) => (open ? ok(historyOf(open.file)) : refused("No study is open.", "no-study")),
+  "study.historyOf": ({ open }, { kind, id, limit }) =>
+    open ? ok({ changes: open.file.historyOf(kind, id, limit) }) : refused("No study is open.", "no-study"),
+  "backup.list": (context) => backupsOfOpen(context),
+  "backup.make": (context) => backUpByHand(context),
+  "backup.restore": (context, { ref }) => restoreOpen(context, ref),
+  "shelf.backups": (context, { ref }) => backupsOfShelf(context, ref),
+  "shelf.restore": (context, { ref, backup }) => restoreOnShelf(context, ref, backup),
+  "shelf.salvage": (context, { ref }) => salvageOnShelf(context, ref),
+  "study.anchor": ({ open }) => (open ? ok(anchorOf(open.file)) : refused("No study is open.", "no-study")),
   "paper.savePdf": async ({ support }, { name, paperSize }) => {
     if (!support.savePdf)
       return refused("This window cannot write a PDF itself: print, and choose PDF as the printer.");

@@ -24,6 +24,8 @@ export interface OpenStudy {
   seq: number;
   line: UndoLine;
   savedAt: string | null;
+  /** what has changed since the last backup, when that was, and whether one is being made */
+  backup: { changesSince: number; at: string; running: boolean };
 }
 
 export interface Context {

@@ -3,6 +3,7 @@ import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { advanceUndoLine, nextOnLine, type Change } from "../../src/study/history.ts";
 import type { Context, OpenStudy } from "./context.ts";
 import { ok, refused } from "./context.ts";
+import { backUpIfDue } from "./backing-up.ts";
 import { nextMoves } from "./opening.ts";
 
 interface Entry {
@@ -24,6 +25,8 @@ function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowl
   open.seq = change.seq;
   open.savedAt = at;
   open.line = advanceUndoLine(open.line, change);
+  open.backup.changesSince += 1;
+  backUpIfDue(context);
   return ok({ changes: [change], seq: open.seq, savedAt: at, ...nextMoves(open) });
 }
 

@@ -28,7 +28,7 @@ export interface Summary {
 
 /** What a study file holds, with its integrity; the file is only read. */
 export function summarise(path: string, now: string): Outcome<Summary> {
-  const file = openStudyFile(path, now);
+  const file = openStudyFile(path, now, { onlyRead: true });
   if (!file.ok) return file;
   try {
     const state = file.value.readState();
@@ -58,12 +58,12 @@ export function summarise(path: string, now: string): Outcome<Summary> {
 
 /** A study as a paper needs it: its records and where its history stands. The file is only read. */
 export function readStudy(path: string, now: string): Outcome<{ state: StudyState; history: PaperHistory }> {
-  const file = openStudyFile(path, now);
+  const file = openStudyFile(path, now, { onlyRead: true });
   if (!file.ok) return file;
   try {
     const state = file.value.readState();
     if (!state.ok) return state;
-    return good({ state: state.value, history: historyOf(file.value) });
+    return good({ state: state.value, history: anchorOf(file.value) });
   } catch {
     return bad("The history in this file cannot be read. It is left as it is.");
   } finally {
@@ -72,7 +72,7 @@ export function readStudy(path: string, now: string): Outcome<{ state: StudyStat
 }
 
 /** Where a file's history stands, its chain of hashes checked from the start. */
-export function historyOf(file: StudyFile): PaperHistory {
+export function anchorOf(file: StudyFile): PaperHistory {
   const { chain, chainHead, changes } = file.inspect();
   return { changes, head: chainHead, whole: chain === "whole" };
 }

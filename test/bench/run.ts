@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { chromium } from "playwright";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
+import { gridFigures } from "./grid.ts";
 import { printCoverage } from "./coverage.ts";
 import { compareWithYardstick, type BenchData } from "./yardstick.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
@@ -243,8 +244,6 @@ if (browserPath) {
     starts.push(performance.now() - began);
     for (let i = 0; i < 10; i++) {
       // From the moment an edit is committed to the frame in which the strip shows it.
-      const label = page.getByLabel("Provisional total solids, moisture balance");
-      void label;
       const dish = page.getByLabel("dish 1, dried at 105 °C, g");
       await dish.fill(i % 2 === 0 ? "47.56" : "47.5336");
       edits.push(
@@ -264,7 +263,10 @@ if (browserPath) {
     host.kill("SIGTERM");
     await new Promise((resolve) => host.once("exit", resolve));
   }
+  const grid = await gridFigures(browser, root, folder);
   await browser.close();
+  print("one frame while a table of 500 jars scrolls", "ms", grid.frames, 50);
+  print("edit in a table of 500 jars to its dose", "ms", grid.edits, 100);
   print("host start to first usable screen", "ms", starts, 5000);
   print("edit to updated strip", "ms", edits, 50);
 } else

@@ -12,7 +12,9 @@ import {
 
 /** What a table's cells need of their surroundings: the series, how numbers are written, ids and the time. */
 export interface TableContext {
-  chain: SeriesChain;
+  series: SeriesChain["series"];
+  /** the readings the table shows */
+  readings: ReadingColumn[];
   mark: DecimalMark;
   /** doses are typed and shown in the study's unit */
   doseUnit: string;
@@ -86,7 +88,7 @@ export function readingOf(jar: TableJar, column: ReadingColumn): Reading | null 
 }
 
 function readingAt(context: TableContext, column: ReadingColumn): JarColumn {
-  const { series } = context.chain;
+  const { series } = context;
   return {
     key: column.key,
     label: column.label,
@@ -124,7 +126,7 @@ export function shownReadings(chain: SeriesChain): ReadingColumn[] {
 
 /** The typed columns of a series' jar table, left to right. */
 export function jarColumns(context: TableContext): JarColumn[] {
-  const letters = context.chain.series.stockBId === null ? (["A"] as const) : (["A", "B"] as const);
+  const letters = context.series.stockBId === null ? (["A"] as const) : (["A", "B"] as const);
   const name: JarColumn = {
     key: "label",
     label: "name",
@@ -153,6 +155,6 @@ export function jarColumns(context: TableContext): JarColumn[] {
       numberColumn(context, `syringe${letter}Ml`, `syringe${letter}`, `syringe ${letter}`, "mL"),
     ]),
     numberColumn(context, "blankWaterMl", "blankWater", "blank water", "mL"),
-    ...shownReadings(context.chain).map((column) => readingAt(context, column)),
+    ...context.readings.map((column) => readingAt(context, column)),
   ];
 }

@@ -14,6 +14,7 @@ import type { ResponseName } from "../../curve/analyse-types.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { middleUncertainty } from "./jar-uncertainty.ts";
+import { byNumberedName, memo } from "./memo.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 import { stockChain, type StockChain } from "./stock.ts";
 
@@ -211,11 +212,34 @@ function captureFigure(
 
 /** A whole series from its sample and stocks to every jar's dose and results. The series must exist. */
 export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
+  const ofState = chains.get(state) ?? new Map<string, SeriesChain>();
+  chains.set(state, ofState);
+  const before = ofState.get(seriesId);
+  if (before) return before;
+  const chain = buildChain(state, seriesId);
+  ofState.set(seriesId, chain);
+  return chain;
+}
+
+const chains = new WeakMap<StudyState, Map<string, SeriesChain>>();
+const knownJar = memo<JarChain>();
+
+/** What all jars of a series share. */
+interface Common {
+  series: RecordOf<"series">;
+  sample: SampleChain;
+  feed: RecordOf<"sample">;
+  stockA: StockChain | null;
+  stockB: StockChain | null;
+}
+
+function buildChain(state: StudyState, seriesId: string): SeriesChain {
   const series = state.series[seriesId]!;
   const sample = sampleChain(state, series.sampleId);
   const feed = state.sample[series.sampleId]!;
   const stockA = series.stockAId ? stockChain(state, series.stockAId) : null;
   const stockB = series.stockBId ? stockChain(state, series.stockBId) : null;
+  const common: Common = { series, sample, feed, stockA, stockB };
   const readingsByJar = new Map<string, Reading[]>();
   for (const reading of Object.values(state.reading)) {
     const list = readingsByJar.get(reading.jarId);
@@ -224,61 +248,10 @@ export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
   }
   const jars = Object.values(state.jar)
     .filter((jar) => jar.seriesId === seriesId)
-    .sort((a, b) => a.label.localeCompare(b.label, "en", { numeric: true }))
-    .map((jar): JarChain => {
-      const dose = (
-        syringe: number | null,
-        planned: number | null,
-        stock: StockChain | null,
-        letter: string,
-      ) =>
-        doseFigure(
-          jar.role === "no-polymer" && syringe === null
-            ? 0
-            : (syringe ?? (stock === null && planned === null ? 0 : null)),
-          stock,
-          letter,
-          series,
-          jar,
-          sample,
-        );
-      const doseA = dose(jar.syringeAMl, jar.plannedDoseAKgPerT, stockA, "A");
-      const doseB = dose(jar.syringeBMl, jar.plannedDoseBKgPerT, stockB, "B");
+    .sort((a, b) => byNumberedName(a.label, b.label))
+    .map((jar) => {
       const readings = (readingsByJar.get(jar.id) ?? []).sort((a, b) => (a.id < b.id ? -1 : 1));
-      const responses: JarChain["responses"] = {};
-      for (const reading of readings) {
-        if (reading.leftOut !== null) continue;
-        // Only the volume at the series' own drain time is comparable between jars; the others draw the drainage curve.
-        if (
-          reading.result.kind === "drained" &&
-          series.protocol.drainS !== null &&
-          reading.result.atS !== series.protocol.drainS
-        )
-          continue;
-        const response = responseOf(reading);
-        if (!response) continue;
-        const entry = { readingId: reading.id, value: response.value, censored: response.censored };
-        responses[response.name] = [...(responses[response.name] ?? []), entry];
-      }
-      const added =
-        doseA.value === null || doseB.value === null
-          ? null
-          : (jar.syringeAMl ?? 0) + (jar.syringeBMl ?? 0) + (jar.blankWaterMl ?? 0);
-      const partial = {
-        jar,
-        doseA,
-        doseB,
-        suppliedA: suppliedFigure(doseA, stockA),
-        suppliedB: suppliedFigure(doseB, stockB),
-        addedMl: added,
-        readings,
-        responses,
-      };
-      return {
-        ...partial,
-        capture: captureFigure(partial, series, sample, feed),
-        warnings: jarWarnings(partial, series),
-      };
+      return knownJar(jar, [...Object.values(common), ...readings], () => jarChain(jar, readings, common));
     });
   return {
     series,
@@ -293,6 +266,56 @@ export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
       stockA,
       jars.map(({ jar }) => jar.syringeAMl),
     ),
+  };
+}
+
+function jarChain(jar: RecordOf<"jar">, readings: Reading[], common: Common): JarChain {
+  const { series, sample, feed, stockA, stockB } = common;
+  const dose = (syringe: number | null, planned: number | null, stock: StockChain | null, letter: string) =>
+    doseFigure(
+      jar.role === "no-polymer" && syringe === null
+        ? 0
+        : (syringe ?? (stock === null && planned === null ? 0 : null)),
+      stock,
+      letter,
+      series,
+      jar,
+      sample,
+    );
+  const doseA = dose(jar.syringeAMl, jar.plannedDoseAKgPerT, stockA, "A");
+  const doseB = dose(jar.syringeBMl, jar.plannedDoseBKgPerT, stockB, "B");
+  const responses: JarChain["responses"] = {};
+  for (const reading of readings) {
+    if (reading.leftOut !== null) continue;
+    // Only the volume at the series' own drain time is comparable between jars; the others draw the drainage curve.
+    if (
+      reading.result.kind === "drained" &&
+      series.protocol.drainS !== null &&
+      reading.result.atS !== series.protocol.drainS
+    )
+      continue;
+    const response = responseOf(reading);
+    if (!response) continue;
+    const entry = { readingId: reading.id, value: response.value, censored: response.censored };
+    responses[response.name] = [...(responses[response.name] ?? []), entry];
+  }
+  const partial = {
+    jar,
+    doseA,
+    doseB,
+    suppliedA: suppliedFigure(doseA, stockA),
+    suppliedB: suppliedFigure(doseB, stockB),
+    addedMl:
+      doseA.value === null || doseB.value === null
+        ? null
+        : (jar.syringeAMl ?? 0) + (jar.syringeBMl ?? 0) + (jar.blankWaterMl ?? 0),
+    readings,
+    responses,
+  };
+  return {
+    ...partial,
+    capture: captureFigure(partial, series, sample, feed),
+    warnings: jarWarnings(partial, series),
   };
 }
 

@@ -7,6 +7,7 @@ import {
 } from "../../sample/solids.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { byNumberedName, memo } from "./memo.ts";
 import type { StateTone } from "./tone.ts";
 
 export interface DishChain {
@@ -74,8 +75,13 @@ export function sampleChain(state: StudyState, sampleId: string): SampleChain {
   const sample = state.sample[sampleId]!;
   const dishes = Object.values(state.dish)
     .filter((dish) => dish.sampleId === sampleId)
-    .sort((a, b) => a.label.localeCompare(b.label, "en", { numeric: true }))
-    .map(dishChain);
+    .sort((a, b) => byNumberedName(a.label, b.label));
+  return known(sample, dishes, () => chainOf(sample, dishes.map(dishChain)));
+}
+
+const known = memo<SampleChain>();
+
+function chainOf(sample: RecordOf<"sample">, dishes: DishChain[]): SampleChain {
   const used = dishes.filter(({ dish }) => dish.leftOut === null);
   const pick = (key: "totalSolids" | "volatileSolids") =>
     used.flatMap((chain) => {

@@ -4,6 +4,7 @@ import { solutionWindow } from "../../product/life.ts";
 import { recipeFor, strengthFromMasses, strengthSlip, type Recipe } from "../../product/make-down.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { memo } from "./memo.ts";
 import type { StateTone } from "./tone.ts";
 
 export interface StockChain {
@@ -24,6 +25,12 @@ const usualStrength = { low: 0.02, high: 2 };
 export function stockChain(state: StudyState, stockId: string): StockChain {
   const stock = state.stock[stockId]!;
   const product = state.product[stock.productId]!;
+  return known(stock, [product], () => chainOf(stock, product));
+}
+
+const known = memo<StockChain>();
+
+function chainOf(stock: RecordOf<"stock">, product: RecordOf<"product">): StockChain {
   const made: Made = {
     formula: "active share x neat mass / whole mass",
     inputs: [

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { blockCells, layBlock } from "../../../src/study/bench-table/block.ts";
 import { jarsAtDoses } from "../../../src/study/bench-table/extra-jars.ts";
 import { filtrationLines } from "../../../src/study/bench-table/filtration-lines.ts";
-import { jarColumns, type TableContext } from "../../../src/study/bench-table/jar-columns.ts";
+import { jarColumns, shownReadings, type TableContext } from "../../../src/study/bench-table/jar-columns.ts";
 import { seriesChain } from "../../../src/study/derive/jars.ts";
 import type { StudyState } from "../../../src/study/schema/records.ts";
 import { apply, demoState } from "./state.ts";
@@ -11,10 +11,13 @@ import { apply, demoState } from "./state.ts";
 const at = "2026-03-01T12:00:00.000Z";
 const demo = demoState(at);
 
+const chainOf = (state: StudyState) => seriesChain(state, "series-1");
+
 function contextOf(state: StudyState, mark: "." | "," = "."): TableContext {
   let ids = 0;
   return {
-    chain: seriesChain(state, "series-1"),
+    series: chainOf(state).series,
+    readings: shownReadings(chainOf(state)),
     mark,
     doseUnit: "kg/t",
     doseToShown: (value) => value,
@@ -28,7 +31,7 @@ function lay(state: StudyState, text: string, row: number, column: string, mark:
   const context = contextOf(state, mark);
   return layBlock(
     state,
-    context.chain,
+    chainOf(state),
     jarColumns(context),
     blockCells(text),
     { row, column },
@@ -38,7 +41,7 @@ function lay(state: StudyState, text: string, row: number, column: string, mark:
 const column = (state: StudyState, key: string, mark: "." | "," = ".") => {
   const context = contextOf(state, mark);
   const found = jarColumns(context).find((one) => one.key === key)!;
-  return context.chain.jars.map((jar) => found.text(jar));
+  return chainOf(state).jars.map((jar) => found.text(jar));
 };
 
 describe("a block pasted into the jar table", () => {
@@ -79,7 +82,9 @@ describe("a block pasted into the jar table", () => {
     for (const mark of [".", ","] as const) {
       const context = contextOf(demo, mark);
       const columns = jarColumns(context);
-      const text = context.chain.jars.map((jar) => columns.map((one) => one.text(jar)).join("\t")).join("\n");
+      const text = chainOf(demo)
+        .jars.map((jar) => columns.map((one) => one.text(jar)).join("\t"))
+        .join("\n");
       const plan = lay(demo, text, 0, "label", mark);
       if (!plan.ok) throw new Error(plan.message);
       expect(plan.value.commands).toEqual([]);

@@ -39,7 +39,7 @@ function readingField(
 ): RunFieldSpec | null {
   const column = readingColumn(kind, field);
   if (!column) return null;
-  const { series } = context.chain;
+  const { series } = context;
   const before = again ? null : readingOf(jar, column);
   const reads = jar.readings.filter(({ result }) => result.kind === kind).length;
   return {
