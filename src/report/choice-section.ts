@@ -2,6 +2,7 @@ import type { RuleResult } from "../choice/rules.ts";
 import { limitsOf } from "../study/derive/choice.ts";
 import type { RecordOf, StudyState } from "../study/schema/records.ts";
 import { markup, type Markup } from "./markup.ts";
+import { draws, missChance, savingOf, seed } from "./rule-chances.ts";
 import { ruleWords } from "./rule-words.ts";
 import type { SeriesReport } from "./series-report.ts";
 import { facts, table } from "./table.ts";
@@ -53,7 +54,8 @@ const expectedColumns = [
   { response: "capture_pct", head: "capture, %" },
 ];
 
-function rulesBlock({ choice }: SeriesReport, words: PaperWords, currency: string): Markup {
+function rulesBlock(one: SeriesReport, words: PaperWords, currency: string): Markup {
+  const { choice, targets } = one;
   if (!choice) return markup`<p class="gap">No rule has a dose: no curve is fitted.</p>`;
   return markup`${table(
     "The rules side by side",
@@ -64,16 +66,19 @@ function rulesBlock({ choice }: SeriesReport, words: PaperWords, currency: strin
       { head: `cost, ${currency} per t dry solids`, number: true },
       ...expectedColumns.map(({ head }) => ({ head, number: true })),
       { head: "to the nearest failing edge" },
+      { head: "chance to miss", number: true },
+      ...(targets?.presentDoseKgPerT == null ? [] : [{ head: `against today, ${currency} per t` }]),
     ],
-    choice.rules.map((rule) => ruleRow(rule, words)),
+    choice.rules.map((rule) => ruleRow(one, rule, words)),
     "none",
-  )}${choice.rules.filter(({ why }) => why).map(({ words: name, why }) => markup`<p>${capital(name)}: ${why}</p>`)}${choice.costNote && markup`<p class="warning">${choice.costNote}</p>`}`;
+  )}${choice.rules.filter(({ why }) => why).map(({ words: name, why }) => markup`<p>${capital(name)}: ${why}</p>`)}<p>Chance to miss at least the likeliest limit: simulated (${String(draws)} draws, seed ${String(seed)}) from the curves' error, the dose error all jars share, the feed's drift at a fixed ratio and one jar's scatter.</p>${choice.costNote && markup`<p class="warning">${choice.costNote}</p>`}`;
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-function ruleRow(rule: RuleResult, words: PaperWords): string[] {
-  if (rule.dose === null) return [rule.words, "none", "", "", "", "", "", ""];
+function ruleRow(one: SeriesReport, rule: RuleResult, words: PaperWords): string[] {
+  const today = one.targets?.presentDoseKgPerT == null ? [] : [""];
+  if (rule.dose === null) return [rule.words, "none", "", "", "", "", "", "", "", ...today];
   const end = (value: number | null) => (value === null ? "open" : words.number(value, 3));
   const both = words.both(rule.dose, "doseKgPerT", 3).replace(/ (?:kg\/t|lb\/short ton)/g, "");
   return [
@@ -88,7 +93,21 @@ function ruleRow(rule: RuleResult, words: PaperWords): string[] {
     rule.edge
       ? `${rule.edge.distance === 0 ? "fails" : `${words.number(rule.edge.distance, 2)} kg/t`}: ${rule.edge.words}`
       : "–",
+    missWords(missChance(one, rule.dose), words),
+    ...today.map(() => savingWords(one, rule.dose!, words)),
   ];
+}
+
+function missWords(chance: number | null, words: PaperWords): string {
+  if (chance === null) return "–";
+  return chance < 0.005 ? "under 1 %" : `${words.number(chance * 100, 2)} %`;
+}
+
+function savingWords(one: SeriesReport, dose: number, words: PaperWords): string {
+  const saving = savingOf(one, dose);
+  if (!saving) return "not priced, or today's dose lies outside those tested";
+  const signed = (value: number) => `${value > 0 ? "+" : ""}${words.number(value, 3)}`;
+  return `${signed(saving.perTDs)} (${signed(saving.low)} to ${signed(saving.high)}), cheaper with a chance of ${words.number(saving.chanceReal * 100, 2)} %`;
 }
 
 function pairBlock({ pair }: SeriesReport, words: PaperWords, currency: string): Markup {

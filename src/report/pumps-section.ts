@@ -1,3 +1,4 @@
+import { bandFor } from "../study/derive/plant-check.ts";
 import { calibrationAge, settingWords } from "../study/derive/plant-pump.ts";
 import { machineChain } from "../study/derive/plant-machine.ts";
 import type { SampleChain } from "../study/derive/sample.ts";
@@ -99,13 +100,31 @@ ${table(
 )}
 ${table(
   "Cylinder checks",
-  [{ head: "when" }, { head: "by" }, { head: "setting", number: true }, { head: "caught", number: true }],
-  checks.map((one) => [
-    words.moment(one.takenAt),
-    one.byName || "nobody named",
-    `${words.entered(one.setting)} ${pump.settingUnit}`,
-    `${words.entered(one.amount)} ${unit} in ${words.entered(one.seconds)} s`,
-  ]),
+  [
+    { head: "when" },
+    { head: "by" },
+    { head: "setting", number: true },
+    { head: "caught", number: true },
+    { head: "good from, to" },
+    { head: "pump" },
+  ],
+  checks.map((one) => {
+    const band = bandFor(chain, one.setting, one.seconds);
+    return [
+      words.moment(one.takenAt),
+      one.byName || "nobody named",
+      `${words.number(one.setting)} ${settingWords(pump)}`,
+      `${words.entered(one.amount)} ${unit} in ${words.entered(one.seconds)} s`,
+      band.ok
+        ? `${words.number(band.value.low, 3)} to ${words.number(band.value.high, 3)} ${unit}`
+        : `no band: ${band.message}`,
+      !band.ok
+        ? "not judged"
+        : one.amount >= band.value.low && one.amount <= band.value.high
+          ? "within its band"
+          : "OUTSIDE its band",
+    ];
+  }),
   "none made",
 )}`;
 }

@@ -128,6 +128,41 @@ test("another feed case, a moved input and a withdrawn decision change the sheet
   await expect(sheet.getByText("Dose approved by: nobody.")).toBeVisible();
 });
 
+test("the factor that the plant's runs found goes into the next sheet, and out of date follows", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("factor.flocwright", true);
+  await page.goto(host.url);
+  await page.getByLabel("You are").selectOption({ label: "Ilse K." });
+  await room(page, "Plant").click();
+  await page.getByRole("button", { name: "Approve these settings" }).click();
+  await page.getByRole("button", { name: "Setting sheet" }).click();
+  const sheet = page.locator(".page");
+  await expect(sheet.getByText(/Settings approved by Ilse K\./)).toBeVisible();
+  await expect(sheet.getByText("94.9 %", { exact: true })).toBeVisible();
+
+  await room(page, "Plant").click();
+  await page.getByText("Plant runs and the bench-to-plant factor").click();
+  await page.getByRole("button", { name: "Use this factor for the settings" }).click();
+  await page.getByRole("button", { name: "Setting sheet" }).click();
+  await expect(sheet.getByText("OUT OF DATE: set no pump by this")).toBeVisible();
+  const [stale] = await pdfPages(await page.pdf({ format: "A4" }));
+  expect(stale).toMatch(/Polymer A, dose was 5\.2 and is now 4\.79\d*: every setting goes with the dose/);
+
+  await room(page, "Plant").click();
+  await page.getByRole("button", { name: "Approve these settings anew" }).click();
+  await page.getByRole("button", { name: "Setting sheet" }).click();
+  await expect(sheet.getByText("87.8 %", { exact: true })).toBeVisible();
+  for (const format of sizes) {
+    const pages = await pdfPages(await page.pdf({ format }));
+    expect(pages).toHaveLength(1);
+    expect(pages[0]).not.toContain("OUT OF DATE");
+    expect(pages[0]).toContain("(bench 5.2 × plant factor 0.922 of 3 runs)");
+    expect(pages[0]).toContain("87.8 %");
+  }
+});
+
 test("two polymers with long names stay on one page, whole and readable", async ({ app, watched: page }) => {
   for (const length of [48, 118]) {
     const name = `two-${length}.flocwright`;

@@ -58,6 +58,10 @@ describe("the report of the demo holds the whole trial", () => {
   });
   test("choice, decision, rates, pump, machine", () => {
     expect(text).toContain("Working window: 4.12 to 7.05 kg/t");
+    expect(text).toMatch(
+      /knee of Drained 6\.49 \(13\) 6 to 7\.1 .* 3\.9 % \+0\.0533 \(-0\.184 to \+0\.293\)/,
+    );
+    expect(text).toContain("simulated (1000 draws, seed 1)");
     expect(text).toContain(
       "5.2 kg/t (10.4 lb/short ton) active, 12.4 kg/t (24.8 lb/short ton) as supplied: approved",
     );
@@ -176,6 +180,17 @@ test("the rarer readings and pictures: as taken, with what they give", () => {
   expect(words).toContain("-12.5");
   expect(words).toContain("mixed as: fast mixing at 190 rpm for 14 s");
   expect(parsed(page).querySelector("img")).toMatchObject({ src: image, alt: "jar 4: floc" });
+});
+
+test("a cylinder check is judged by its band", () => {
+  const check = (id: string, amount: number): Command => ({
+    do: "add",
+    kind: "cylinderCheck",
+    record: { id, pumpId: "pump-1", setting: 80, amount, seconds: 60, takenAt: now, byName: "Ilse K." },
+  });
+  const page = textOf(report(edited(demo, check("check-1", 60), check("check-2", 66.5)), ["series-1"]));
+  expect(page).toMatch(/Ilse K\. 80 % 60 mL in 60 s \S+ to \S+ mL OUTSIDE its band/);
+  expect(page).toMatch(/Ilse K\. 80 % 66\.5 mL in 60 s \S+ to \S+ mL within its band/);
 });
 
 describe("plant runs", () => {
