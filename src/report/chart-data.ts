@@ -1,7 +1,8 @@
-import { responseSpecs, type ResponseWorking } from "../curve/analyse-types.ts";
+import { responseSpecs, type ResponseName, type ResponseWorking } from "../curve/analyse-types.ts";
 import { meanAt, meanBand } from "../curve/bands.ts";
 import { offScale, onScale } from "../curve/problem.ts";
 import { responseWords, type ChoiceChain } from "../study/derive/choice.ts";
+import type { RunChain } from "../study/derive/plant-runs.ts";
 import type { SeriesChain } from "../study/derive/jars.ts";
 import type { PrintedChart } from "./dose-chart.ts";
 
@@ -14,6 +15,25 @@ export interface ChartMarks {
   present: number | null;
 }
 
+/** What a plant run read of a response, where it did. */
+const plantReading: Partial<Record<ResponseName, (run: RunChain["run"]) => number | null>> = {
+  turbidity_ntu: (run) => run.filtrateTurbidityNtu,
+  filtrate_tss_mg_per_l: (run) => run.filtrateTssMgPerL,
+  cake_ts_pct: (run) => run.cakePct,
+};
+
+function plantPoints(
+  runs: RunChain[],
+  response: ResponseName,
+  productId: string | undefined,
+): PrintedChart["plant"] {
+  return runs.flatMap(({ run, polymers }) => {
+    const dose = polymers.find(({ benchProduct }) => benchProduct.id === productId)?.dose.value ?? null;
+    const value = plantReading[response]?.(run) ?? null;
+    return dose === null || value === null || run.leftOut ? [] : [{ dose, value, label: run.label }];
+  });
+}
+
 /** One printed chart for each response that was read, in the same data the screens draw: doses in kg/t active. */
 export function printedCharts(
   chain: SeriesChain,
@@ -21,6 +41,7 @@ export function printedCharts(
   choice: ChoiceChain | null,
   letter: "a" | "b",
   marks: ChartMarks,
+  runs: RunChain[],
   number: (value: number) => string,
 ): PrintedChart[] {
   const all = responseSpecs.flatMap((spec) => {
@@ -58,6 +79,7 @@ export function printedCharts(
       polymer: letter,
       doseHigh,
       points,
+      plant: plantPoints(runs, spec.name, (letter === "a" ? chain.stockA : chain.stockB)?.product.id),
       curve: working ? curveOf(working) : [],
       limit: bar ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words } : null,
       interval:

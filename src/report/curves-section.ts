@@ -28,6 +28,7 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
         (analysis.axis === "b" ? decision?.decision.doseBKgPerT : decision?.decision.doseAKgPerT) ?? null,
       present: targets?.presentDoseKgPerT ?? null,
     },
+    one.runs,
     (value) => words.number(value, 3),
   );
   return markup`<h3>Curves</h3>${analysis.responses.map((response) => {

@@ -18,6 +18,8 @@ export interface PrintedChart {
     /** "above": the true value is at least this */
     censored: "above" | "below" | null;
   }[];
+  /** what the plant did at a dose, beside the bench's jars */
+  plant: { dose: number; value: number; label: string }[];
   /** fitted mean with its 95 % band, in rising dose; empty where nothing was fitted */
   curve: { dose: number; mean: number; low: number; high: number }[];
   limit: { value: number; side: "at-most" | "at-least"; label: string } | null;
@@ -38,6 +40,7 @@ const px = (value: number) => String(Math.round(value * 10) / 10);
 function valueAxis(chart: PrintedChart): Axis {
   const values = [
     ...chart.points.map((point) => point.value),
+    ...chart.plant.map((point) => point.value),
     ...chart.curve.map((at) => at.mean),
     ...(chart.limit ? [chart.limit.value] : []),
   ];
@@ -51,6 +54,7 @@ function valueAxis(chart: PrintedChart): Axis {
 /** What the signs of this chart mean, for the line under it. */
 export function chartLegend(chart: PrintedChart): string {
   const parts = ["numbers: jars"];
+  if (chart.plant.length > 0) parts.push("diamonds: plant runs, named in their table");
   if (chart.curve.length > 1) parts.push("line: fitted mean, grey: its 95 % band");
   if (chart.interval) parts.push("bar on the axis: range of the dose");
   if (chart.limit) parts.push("hatched side of a limit: not met there");
@@ -71,6 +75,7 @@ ${limitLine(chart, y)}
 ${marks(chart, x)}
 ${curveLine(chart, x, inside)}
 ${chart.points.map((point, i) => jar(point, chart.polymer, x.at(point.dose), inside(point.value), i))}
+${chart.plant.map((point) => plantMark(point, x.at(point.dose), inside(point.value)))}
 </svg>`;
 }
 
@@ -142,4 +147,9 @@ function jar(
       : markup`<rect x="${px(x - 4)}" y="${px(y - 4)}" width="8" height="8" fill="${fill}" stroke="#000"/>`;
   const beside = index % 2 === 0 ? 7 : -7;
   return markup`${shape}<text x="${px(x + beside)}" y="${px(y - 5)}" text-anchor="${beside > 0 ? "start" : "end"}" font-size="9" ${halo}>${point.label}${point.leftOut ? " out" : ""}</text>`;
+}
+
+// Runs crowd around one dose, so their names are told on pointing at them and in their own table.
+function plantMark({ label }: PrintedChart["plant"][number], x: number, y: number): Markup {
+  return markup`<g><title>${label}</title><path d="M${px(x)} ${px(y - 6)}l6 6l-6 6l-6 -6Z" fill="#fff" stroke="#000" stroke-width="1.6"/></g>`;
 }

@@ -2,6 +2,7 @@ import { choiceChain, targetsOf, type ChoiceChain, type Targets } from "../study
 import { decisionChain, type DecisionChain } from "../study/derive/decision.ts";
 import { seriesChain, type SeriesChain } from "../study/derive/jars.ts";
 import { pairChain, type PairChain } from "../study/derive/pair-choice.ts";
+import { runsOf, type RunChain } from "../study/derive/plant-runs.ts";
 import { plantChain, type PlantChain } from "../study/derive/plant.ts";
 import type { StudyState } from "../study/schema/records.ts";
 import type { SeriesFits } from "./series-fits.ts";
@@ -15,6 +16,7 @@ export interface SeriesReport extends SeriesFits {
   pair: PairChain | null;
   decision: DecisionChain | null;
   plant: PlantChain;
+  runs: RunChain[];
 }
 
 /** Follows a series to the plant by the same functions as the screens. The series must exist. */
@@ -33,6 +35,7 @@ export function seriesReport(state: StudyState, fits: SeriesFits, words: PaperWo
     choice,
     pair: surface ? pairChain(state, chain, workings, number) : null,
     decision,
+    runs: runsOf(state, seriesId),
     plant: plantChain(state, seriesId, dose, dose ? expectedAt(choice, dose.a) : undefined),
   };
 }

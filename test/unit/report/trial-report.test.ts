@@ -46,6 +46,10 @@ describe("the report of the demo holds the whole trial", () => {
     const [turbidity] = charts;
     expect(turbidity!.getAttribute("aria-label")).toMatch(/^Turbidity against dose\. 5\.21 kg\/t/);
     expect(turbidity!.querySelectorAll("circle")).toHaveLength(12);
+    const cake = charts.find((chart) => chart.getAttribute("aria-label")!.startsWith("Cake TS"))!;
+    for (const run of ["Trial 1, settled", "Trial 2, settled", "Trial 3, settled"])
+      expect(cake.textContent).toContain(run);
+    expect(turbidity!.textContent).not.toContain("Trial 1");
     expect(turbidity!.textContent).toContain("approved 5.2");
     expect(turbidity!.textContent).toContain("plant today 6.4");
     expect(turbidity!.textContent).toContain("turbidity at most 80 NTU");
