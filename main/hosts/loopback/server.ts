@@ -7,6 +7,8 @@ import { loadPages } from "./pages.ts";
 import { safeHeaders } from "./policy.ts";
 
 const largestBody = 8 * 1024 * 1024;
+// An import is one edit; the plan of an import keeps below this by its own bound, and says so in words.
+const largestEdit = 48 * 1024 * 1024;
 const cookieName = "flocwright";
 
 export interface LoopbackHost {
@@ -34,12 +36,12 @@ function send(
   response.end(body);
 }
 
-async function bodyOf(request: IncomingMessage): Promise<string | null> {
+async function bodyOf(request: IncomingMessage, largest: number): Promise<string | null> {
   const chunks: Buffer[] = [];
   let size = 0;
   for await (const chunk of request as AsyncIterable<Buffer>) {
     size += chunk.length;
-    if (size > largestBody) return null;
+    if (size > largest) return null;
     chunks.push(chunk);
   }
   return Buffer.concat(chunks).toString("utf8");
@@ -89,7 +91,8 @@ export async function startLoopback(
       return send(response, 403, "Open Flocwright by the address it printed.");
     if (!/^application\/json\b/.test(request.headers["content-type"] ?? ""))
       return send(response, 415, "JSON only.");
-    const body = await bodyOf(request);
+    const name = address.pathname.slice("/call/".length);
+    const body = await bodyOf(request, name === "study.apply" ? largestEdit : largestBody);
     if (body === null) return send(response, 413, "Too much at once.", { connection: "close" });
     let input: unknown;
     try {
@@ -97,7 +100,7 @@ export async function startLoopback(
     } catch {
       return send(response, 400, "This is not JSON.");
     }
-    const result = await dispatch(address.pathname.slice("/call/".length), input);
+    const result = await dispatch(name, input);
     send(response, 200, JSON.stringify(result), { "content-type": "application/json; charset=utf-8" });
   };
 
