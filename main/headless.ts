@@ -13,6 +13,8 @@ const verbs: Record<string, () => Promise<Verb>> = {
   import: async () => (await import("./verbs/import.ts")).importVerb,
   export: async () => (await import("./verbs/export.ts")).exportVerb,
   schema: async () => (await import("./verbs/schema.ts")).schema,
+  report: async () => (await import("./verbs/report.ts")).report,
+  sheet: async () => (await import("./verbs/sheet.ts")).sheet,
   host: async () => (await import("./verbs/host.ts")).host,
 };
 

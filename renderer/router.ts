@@ -17,6 +17,8 @@ export const router = createRouter({
       name: "exchange",
       component: () => import("./rooms/record/exchange/ExchangeRoom.vue"),
     },
+    { path: "/sheet", name: "sheet", component: () => import("./report/SheetView.vue") },
+    { path: "/report", name: "report", component: () => import("./report/ReportView.vue") },
     { path: "/:anything(.*)*", redirect: "/" },
   ],
 });

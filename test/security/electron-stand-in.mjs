@@ -11,11 +11,19 @@ export const seen = {
   quits: 0,
   exposed: {},
   invoked: [],
+  saves: [],
+  printed: [],
+  /** where the person says to save; null while the dialog is cancelled */
+  saveAs: null,
 };
 
 class Contents extends EventEmitter {
   setWindowOpenHandler(handler) {
     this.openHandler = handler;
+  }
+  async printToPDF(options) {
+    seen.printed.push(options);
+    return Buffer.from("%PDF- of the stand-in");
   }
 }
 
@@ -48,7 +56,14 @@ export const app = Object.assign(new EventEmitter(), {
     app.emit("will-quit");
   },
 });
-export const dialog = { showOpenDialog: async () => ({ filePaths: [] }), showSaveDialog: async () => ({}) };
+export const dialog = {
+  showOpenDialog: async () => ({ filePaths: [] }),
+  showSaveDialog: async (...words) => {
+    const [options] = words.slice(-1);
+    seen.saves.push({ ofWindow: words.length > 1, ...options });
+    return seen.saveAs ? { filePath: seen.saveAs } : {};
+  },
+};
 export const ipcMain = { handle: (channel, handler) => (seen.channels[channel] = handler) };
 export const protocol = {
   registerSchemesAsPrivileged: (schemes) => seen.schemes.push(...schemes),

@@ -6,6 +6,7 @@ import { createDispatcher } from "../../dispatch.ts";
 import { closeContext, createContext, openAtStart } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
 import { safeHeaders } from "../loopback/policy.ts";
+import { savePdf } from "./pdf.ts";
 import { appOrigin, appScheme, callChannel } from "./names.ts";
 
 const filters = [{ name: "Flocwright study", extensions: ["flocwright"] }];
@@ -32,6 +33,7 @@ const context = createContext({
       return chosen.filePath ?? null;
     },
   },
+  savePdf: (name, pageSize) => (window ? savePdf(window, name, pageSize) : Promise.resolve(false)),
 });
 const dispatch = createDispatcher(context);
 
