@@ -1,6 +1,7 @@
 import { drySolidsKgPerH } from "../plant/rates.ts";
 import { settingAt, type CaseChain, type CasePolymer } from "../study/derive/plant.ts";
 import { toShown } from "../units/display.ts";
+import { gridFlows, gridSolids } from "../study/derive/plant-grid.ts";
 import type { PaperWords } from "./words.ts";
 
 /** Settings of one pump by feed flow (rows) and total solids (columns), for a machine run at one dose. */
@@ -19,40 +20,6 @@ export interface SettingGrid {
 /** A setting, or the side of the proven settings on which it would lie. */
 export type GridCell = { kind: "setting"; text: string } | { kind: "above" | "below" | "missing" };
 
-export interface GridFlow {
-  flowM3PerH: number;
-  /** the feed case that runs at this flow, where one does */
-  label: string;
-}
-
-const rowCount = 5;
-
-/** The feed cases' own flows, with rounded ones in the widest gaps between them, rising. */
-export function gridFlows(cases: { flowM3PerH: number | null; label: string }[]): GridFlow[] {
-  const kept = cases
-    .flatMap(({ flowM3PerH, label }) => (flowM3PerH === null ? [] : [{ flowM3PerH, label }]))
-    .sort((a, b) => a.flowM3PerH - b.flowM3PerH);
-  const [only] = kept;
-  if (!only) return [];
-  if (kept.length === 1) {
-    kept.unshift(rounded(only.flowM3PerH * 0.6));
-    kept.push(rounded(only.flowM3PerH * 1.3));
-  }
-  while (kept.length < rowCount) {
-    const gaps = kept.slice(1).map((flow, i) => flow.flowM3PerH - kept[i]!.flowM3PerH);
-    const widest = gaps.indexOf(Math.max(...gaps));
-    const middle = rounded((kept[widest]!.flowM3PerH + kept[widest + 1]!.flowM3PerH) / 2);
-    if (kept.some((one) => one.flowM3PerH === middle.flowM3PerH)) break;
-    kept.splice(widest + 1, 0, middle);
-  }
-  return kept;
-}
-
-const rounded = (flow: number): GridFlow => ({ flowM3PerH: Number(flow.toPrecision(2)), label: "" });
-
-/** Shares of the case's own total solids that the columns stand for. */
-const solidsShares = [0.8, 0.9, 1, 1.1, 1.2];
-
 /** The table of settings around a feed case; null where the case has no load or the pump no line. */
 export function settingGrid(
   base: CaseChain,
@@ -64,10 +31,7 @@ export function settingGrid(
   const loadKgPerH = load.value;
   if (loadKgPerH === null || densityKgPerL === null || totalSolidsPct === null || !polymer.setting)
     return null;
-  // The middle column is the case's own solids unrounded, so that it agrees with the setting above the table.
-  const solidsPct = solidsShares.map((share) =>
-    share === 1 ? totalSolidsPct : Number((totalSolidsPct * share).toPrecision(3)),
-  );
+  const solidsPct = gridSolids(totalSolidsPct);
   const line = polymer.polymer.pump?.line;
   const middle = line?.ok ? (line.value.tested.low + line.value.tested.high) / 2 : 1;
   const decimals = middle > 0 ? Math.max(0, 2 - Math.floor(Math.log10(middle))) : 0;

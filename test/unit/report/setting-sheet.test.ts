@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from "vitest";
-import { gridFlows } from "../../../src/report/setting-grid.ts";
+import { gridFlows } from "../../../src/study/derive/plant-grid.ts";
 import { settingSheet } from "../../../src/report/setting-sheet.ts";
 import { paperDocument } from "../../../src/report/paper.ts";
 import type { SheetInput } from "../../../src/report/sheet-facts.ts";
@@ -128,7 +128,7 @@ describe("what the sheet says of itself", () => {
   test("an input that moved since makes it out of date in large words, and names it", () => {
     const text = sheet(edited(demo, set("dish", "dish-1", { dryG: 47.7 })));
     expect(text).toContain("OUT OF DATE: set no pump by this");
-    expect(text).toMatch(/Dish 1 dryG was 47\.5336 and is now 47\.7/);
+    expect(text).toMatch(/Dish 1 dry was 47\.5336 g and is now 47\.7/);
     expect(sheet(demo)).not.toContain("OUT OF DATE");
   });
   const withdrawn = edited(
