@@ -113,7 +113,7 @@ test("another feed case, a moved input and a withdrawn decision change the sheet
   await expect(sheet.getByText(/history entry 12,/)).toBeVisible();
   const [text] = await pdfPages(await page.pdf({ format: "A4" }));
   expect(text).toContain("OUT OF DATE: set no pump by this");
-  expect(text).toMatch(/was 47\.5336 and is now 47\.7/);
+  expect(text).toMatch(/was 47\.5336 g and is now 47\.7 g/);
 
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(sheet.getByText("OUT OF DATE: set no pump by this")).toHaveCount(0);
