@@ -5,7 +5,7 @@ import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import type { Change } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
-import { call } from "../client.ts";
+import { bindTo, call } from "../client.ts";
 import { usePeople } from "./people.ts";
 
 export type SaveState = "saved" | "saving" | "not-saved";
@@ -43,6 +43,7 @@ export const useStudy = defineStore("study", () => {
 
   function accept(opened: Opened | null): boolean {
     if (!opened) return false;
+    bindTo(opened.opening);
     durable = opened.state;
     state.value = opened.state;
     seq = opened.seq;
@@ -87,6 +88,8 @@ export const useStudy = defineStore("study", () => {
 
   async function catchUp(): Promise<Outcome<null>> {
     const since = await call("study.since", { afterSeq: seq });
+    // Another window closed this study or opened another: what stands here stays to be read, and takes no edits.
+    if (!since.ok && since.code === "no-study") readOnlyBecause.value = since.message;
     if (!since.ok) return bad(since.message);
     if (since.value.changes.length > 0) {
       follow(since.value);
@@ -128,6 +131,12 @@ export const useStudy = defineStore("study", () => {
   function drain(): Promise<void> {
     sending ??= sendAll().finally(() => (sending = null));
     return sending;
+  }
+
+  /** Waits for every edit under way; false where one of them cannot be written at the moment. */
+  async function settled(): Promise<boolean> {
+    await drain();
+    return queue.length === 0;
   }
 
   /** Applies an edit: shown at once, settled when it is durable or refused (with the sentence). */
@@ -181,6 +190,7 @@ export const useStudy = defineStore("study", () => {
     undo: () => move("undo"),
     redo: () => move("redo"),
     catchUp,
+    settled,
     close,
   };
 });
