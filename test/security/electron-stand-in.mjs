@@ -79,6 +79,7 @@ export const app = Object.assign(new EventEmitter(), {
   quit: () => {
     seen.quits += 1;
     app.emit("will-quit");
+    seen.onQuit?.();
   },
 });
 export const dialog = { showOpenDialog: async () => ({ filePaths: [] }), showSaveDialog: async () => ({}) };
