@@ -1,7 +1,8 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { app, dialog, ipcMain, protocol, session, type BrowserWindow } from "electron";
-import packageFile from "../../../package.json" with { type: "json" };
+// By name, so that the build takes in the version and not what stands beside it.
+import { version } from "../../../package.json";
 import { createDispatcher } from "../../dispatch.ts";
 import { closeContext, createContext, openAtStart } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
@@ -27,7 +28,7 @@ let asked = studyArgument(process.argv, process.cwd());
 
 const context = createContext({
   host: "electron",
-  version: packageFile.version,
+  version,
   now: () => new Date().toISOString(),
   folder: process.env["FLOCWRIGHT_FOLDER"] ?? join(homedir(), "Flocwright"),
   dialogs: {
