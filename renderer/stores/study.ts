@@ -24,6 +24,8 @@ export const useStudy = defineStore("study", () => {
   const state = shallowRef<StudyState | null>(null);
   const fileName = ref("");
   const readOnlyBecause = ref<string | null>(null);
+  /** whether the host has another study open by now, so that this window can only be loaded anew */
+  const leftBehind = ref(false);
   const notices = ref<string[]>([]);
   const saveState = ref<SaveState>("saved");
   const savedAt = ref<string | null>(null);
@@ -50,6 +52,7 @@ export const useStudy = defineStore("study", () => {
     changes.value = seq;
     fileName.value = opened.fileName;
     readOnlyBecause.value = opened.readOnlyBecause;
+    leftBehind.value = false;
     notices.value = opened.notices;
     savedAt.value = opened.savedAt;
     undoNext.value = opened.undo;
@@ -62,6 +65,8 @@ export const useStudy = defineStore("study", () => {
   function follow(acknowledged: Omit<Acknowledged, "savedAt">): void {
     for (const change of acknowledged.changes) {
       if (change.seq <= seq || !durable) continue;
+      // Something came in between that this window has not seen: it is fetched in its order first.
+      if (change.seq !== seq + 1) break;
       const applied = applyCommand(durable, change.command);
       if (applied.ok) durable = applied.value.state;
       seq = change.seq;
@@ -89,8 +94,13 @@ export const useStudy = defineStore("study", () => {
   async function catchUp(): Promise<Outcome<null>> {
     const since = await call("study.since", { afterSeq: seq });
     // Another window closed this study or opened another: what stands here stays to be read, and takes no edits.
-    if (!since.ok && since.code === "no-study") readOnlyBecause.value = since.message;
+    if (!since.ok && since.code === "no-study") {
+      readOnlyBecause.value = since.message;
+      leftBehind.value = true;
+    }
+    if (!since.ok && since.code === "failed") trouble.value = since.message;
     if (!since.ok) return bad(since.message);
+    if (queue.length === 0) trouble.value = null;
     if (since.value.changes.length > 0) {
       follow(since.value);
       overlay();
@@ -155,12 +165,15 @@ export const useStudy = defineStore("study", () => {
 
   async function move(direction: "undo" | "redo"): Promise<Outcome<null>> {
     await drain();
+    const looked = await catchUp();
+    if (!looked.ok) return looked;
     const answer = await call(direction === "undo" ? "study.undo" : "study.redo", {
       by: usePeople().current,
     });
     if (!answer.ok) return bad(answer.message);
     follow(answer.value);
     savedAt.value = answer.value.savedAt;
+    if (seq < answer.value.seq) await catchUp();
     state.value = durable;
     return good(null);
   }
@@ -178,6 +191,7 @@ export const useStudy = defineStore("study", () => {
     isOpen,
     fileName,
     readOnlyBecause,
+    leftBehind,
     notices,
     saveState,
     savedAt,

@@ -64,8 +64,63 @@ test("a window whose study was left in another one edits nothing, keeps its text
   await cell(other, 4).press("Tab");
   await expect(cell(other, 4)).toHaveValue("15");
   await expect(room(page, "Bench")).not.toContainText("jars");
-  await other.reload();
+  await other.getByRole("button", { name: "Load this window anew" }).click();
   await expect(other.getByRole("button", { name: "Another one" })).toBeVisible();
+});
+
+test("undo in a window that has not seen the other one's edits yet leaves both with the same numbers", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("gap.flocwright", true);
+  await page.goto(host.url);
+  const other = await secondWindow(page.context(), host.url);
+  for (const one of [page, other]) await room(one, "Bench").click();
+  // The second window looks for changes only while it is visible: here it is made not to look at all.
+  await other.evaluate(() => Object.defineProperty(document, "visibilityState", { value: "hidden" }));
+  for (const [jar, text] of [
+    [4, "171"],
+    [5, "172"],
+    [6, "173"],
+  ] as const) {
+    await cell(page, jar).fill(text);
+    await cell(page, jar).press("Tab");
+    await expect(page.getByRole("status").filter({ hasText: /^saved \d/ })).toBeVisible();
+  }
+  await expect(cell(other, 4)).toHaveValue("146");
+  await other.evaluate(() => dispatchEvent(new KeyboardEvent("keydown", { key: "y", ctrlKey: true })));
+  await expect(cell(other, 5)).toHaveValue("172");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(cell(page, 6)).not.toHaveValue("173");
+  const back = await cell(page, 6).inputValue();
+  await other.evaluate(() => dispatchEvent(new KeyboardEvent("keydown", { key: "z", ctrlKey: true })));
+  await expect(cell(other, 6)).toHaveValue(back);
+  await expect(cell(other, 4)).toHaveValue("171");
+  await expect(cell(page, 4)).toHaveValue("171");
+});
+
+// The page rightly complains while its host is dead, so its complaints are not watched here.
+test("a window whose host is gone says so by itself, and asks before unsaved work is closed", async ({
+  app,
+  page,
+}) => {
+  const host = await app.host("gone.flocwright", true);
+  await page.goto(host.url);
+  await room(page, "Bench").click();
+  await host.kill("SIGKILL");
+  await expect(page.getByText(/does not answer/).first()).toBeVisible({ timeout: 6000 });
+  await cell(page, 4).fill("138");
+  await cell(page, 4).press("Tab");
+  await expect(page.getByText("not saved yet", { exact: true })).toBeVisible();
+  const asked = new Promise<string>((resolve) =>
+    page.on("dialog", (dialog) => {
+      resolve(dialog.type());
+      void dialog.dismiss();
+    }),
+  );
+  await page.close({ runBeforeUnload: true });
+  expect(await asked).toBe("beforeunload");
+  await expect(cell(page, 4)).toHaveValue("138");
 });
 
 test("the host knows how many browsers show it, and when the last window went, also by a kill", async () => {

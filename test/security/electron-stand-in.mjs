@@ -32,6 +32,9 @@ class Contents extends EventEmitter {
   isCrashed() {
     return seen.crashed;
   }
+  isLoadingMainFrame() {
+    return false;
+  }
 }
 
 export class BrowserWindow extends EventEmitter {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { connect } from "node:net";
 import { networkInterfaces, tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -12,6 +13,7 @@ let folder = "";
 let host: LoopbackHost;
 let context: Context;
 let cookie = "";
+const largePage = 64 * 1024 * 1024;
 const timing = { headMs: 300, requestMs: 600, idleMs: 300, lookMs: 50 };
 const own = () => ({ host: `127.0.0.1:${host.port}`, cookie });
 const asPage = () => ({
@@ -26,6 +28,7 @@ beforeAll(async () => {
   mkdirSync(join(folder, "pages"));
   mkdirSync(join(folder, "shelf"));
   writeFileSync(join(folder, "pages", "index.html"), "<!doctype html><title>x</title>");
+  writeFileSync(join(folder, "pages", "large.js"), Buffer.alloc(largePage, 32));
   writeFileSync(join(folder, "secret.txt"), "secret");
   context = createContext({
     host: "loopback",
@@ -232,6 +235,24 @@ describe("time and bytes are bounded", () => {
     expect(answer.afterMs).toBeGreaterThan(timing.idleMs);
     expect(answer.closed).toBe(true);
     expect(answer.statuses).toEqual([200]);
+  });
+  test("somebody who asks and does not take the answer is let go; a window's connection is held all the same", async () => {
+    const held = connect(host.port, "127.0.0.1");
+    held.on("error", () => undefined).write(head("GET /alive", { ...own(), connection: "keep-alive" }));
+    await expect.poll(() => host.windows.open()).toBe(1);
+    const idle = connect(host.port, "127.0.0.1");
+    idle.on("error", () => undefined).pause();
+    idle.write(head("GET /large.js", own()));
+    await new Promise((resolve) => setTimeout(resolve, 2 * timing.requestMs + 400));
+    let got = 0;
+    const closed = new Promise((resolve) => idle.on("close", resolve));
+    idle.on("data", (chunk) => (got += chunk.length)).resume();
+    await closed;
+    expect(got).toBeGreaterThan(0);
+    expect(got).toBeLessThan(largePage);
+    expect(host.windows.open()).toBe(1);
+    held.destroy();
+    await expect.poll(() => host.windows.open()).toBe(0);
   });
   test("a body beyond the bound is answered 413, with its length said or in chunks", async () => {
     const piece = Buffer.alloc(1024 * 1024, 32);

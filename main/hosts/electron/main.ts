@@ -8,12 +8,12 @@ import { closeContext, createContext, openAtStart } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
 import { guardContents, guardSession } from "./guards.ts";
 import { setMenu } from "./menu.ts";
-import { appScheme, callChannel, home } from "./names.ts";
+import { appScheme, callChannel } from "./names.ts";
 import { pageHandler } from "./pages.ts";
 import { isOwnPage } from "./sender.ts";
 import { settlePage } from "./settle.ts";
 import { studyArgument } from "./study-argument.ts";
-import { openWindow } from "./window.ts";
+import { loadHome, openWindow } from "./window.ts";
 
 const filters = [{ name: "Flocwright study", extensions: ["flocwright"] }];
 const here = import.meta.dirname;
@@ -48,11 +48,17 @@ const dispatch = createDispatcher(context);
 async function openNamed(path: string): Promise<void> {
   if (window) {
     const how = await settlePage(window);
-    if (how === "unsaved") return;
+    if (how === "unsaved") {
+      dialog.showErrorBox(
+        "The other study was not opened",
+        "Something typed in this window is not saved yet.",
+      );
+      return;
+    }
   }
   const opened = openAtStart(context, path);
   if (!opened.ok) dialog.showErrorBox("This study could not be opened", opened.message);
-  else if (window) await window.loadURL(home);
+  else if (window) await loadHome(window);
 }
 
 function start(): void {
@@ -61,13 +67,13 @@ function start(): void {
   protocol.handle(appScheme, pageHandler(loadPages(join(here, "..", "renderer"))));
   ipcMain.handle(callChannel, (event, name: unknown, input: unknown, opening: unknown) =>
     isOwnPage(event, window?.webContents)
-      ? dispatch(String(name), input, opening)
+      ? dispatch(typeof name === "string" ? name : "", input, opening)
       : { ok: false, code: "refused", message: "This page may not call Flocwright." },
   );
   if (asked) void openNamed(asked);
   window = openWindow(join(here, "..", "preload", "preload.cjs"), app.isPackaged);
   window.on("closed", () => (window = null));
-  void window.loadURL(home);
+  void loadHome(window);
 }
 
 if (app.requestSingleInstanceLock()) {

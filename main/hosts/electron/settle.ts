@@ -24,7 +24,8 @@ export function settlePage(
       resolve(how);
     };
     ipcMain.on(settledChannel, listen);
-    if (window.webContents.isCrashed()) finish("silent");
+    // A page that is not there, or not there yet, holds nothing that was typed.
+    if (window.webContents.isCrashed() || window.webContents.isLoadingMainFrame()) finish("silent");
     else window.webContents.send(settleChannel);
   });
 }

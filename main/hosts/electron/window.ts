@@ -35,6 +35,11 @@ export function openWindow(preload: string, packaged: boolean): BrowserWindow {
   return window;
 }
 
+/** Shows the screens. A load that another one overtakes is no fault. */
+export function loadHome(window: BrowserWindow): Promise<void> {
+  return window.loadURL(home).catch(() => undefined);
+}
+
 /** Loads a crashed page anew: everything acknowledged is on disk, and the page picks up where it was. */
 function recoverFromCrashes(window: BrowserWindow): void {
   let crashes: number[] = [];
@@ -42,7 +47,7 @@ function recoverFromCrashes(window: BrowserWindow): void {
     if (details.reason === "clean-exit") return;
     const now = Date.now();
     crashes = [...crashes.filter((at) => now - at < crashWindowMs), now];
-    if (crashes.length < crashesInARow) void window.loadURL(home);
+    if (crashes.length < crashesInARow) void loadHome(window);
     else void askAfterCrashes(window).then((again) => (again ? (crashes = []) : null));
   });
 }
@@ -59,7 +64,7 @@ async function askAfterCrashes(window: BrowserWindow): Promise<boolean> {
     window.destroy();
     return false;
   }
-  void window.loadURL(home);
+  void loadHome(window);
   return true;
 }
 

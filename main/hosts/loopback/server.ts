@@ -97,6 +97,7 @@ export async function startLoopback(context: Context, options: LoopbackOptions):
   function holdWindow(response: ServerResponse): void {
     response.writeHead(200, { ...safeHeaders, "content-type": "application/octet-stream" });
     response.flushHeaders();
+    response.socket?.setTimeout(0);
     response.on("close", windows.arrived());
   }
 
@@ -118,6 +119,8 @@ export async function startLoopback(context: Context, options: LoopbackOptions):
     },
   );
   server.maxConnections = bounds.connections;
+  // Nothing read and nothing sent for so long: somebody who asks and does not take the answer.
+  server.setTimeout(timing.requestMs);
   await new Promise<void>((resolve, reject) => {
     server.once("error", reject);
     server.listen({ port: options.port, host: "127.0.0.1", exclusive: true }, resolve);
