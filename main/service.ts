@@ -12,8 +12,17 @@ import {
   type HostSupport,
   type OpenStudy,
 } from "./service/context.ts";
+import {
+  backUpByHand,
+  backupsOfOpen,
+  backupsOfShelf,
+  restoreOnShelf,
+  restoreOpen,
+  salvageOnShelf,
+} from "./service/backing-up.ts";
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
+import { anchorOf } from "./service/standalone.ts";
 import { listShelf, pathForName, refFor } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
@@ -36,7 +45,12 @@ async function newPath(context: Context, name: string): Promise<Outcome<string> 
 /** One handler a call of the contract. Hosts reach storage only through here. */
 export const handlers: Handlers = {
   "host.about": ({ support }) =>
-    ok({ host: support.host, version: support.version, dialogs: support.dialogs !== null }),
+    ok({
+      host: support.host,
+      version: support.version,
+      dialogs: support.dialogs !== null,
+      savesPdf: support.savePdf !== undefined,
+    }),
   "shelf.list": (context) => ok({ folder: context.support.folder, entries: listShelf(context) }),
   "study.create": async (context, { name, by }) => {
     const path = await newPath(context, name);
@@ -101,6 +115,24 @@ export const handlers: Handlers = {
           ...nextMoves(open),
         })
       : refused("No study is open.", "no-study"),
+  "study.historyOf": ({ open }, { kind, id, limit }) =>
+    open ? ok({ changes: open.file.historyOf(kind, id, limit) }) : refused("No study is open.", "no-study"),
+  "backup.list": (context) => backupsOfOpen(context),
+  "backup.make": (context) => backUpByHand(context),
+  "backup.restore": (context, { ref }) => restoreOpen(context, ref),
+  "shelf.backups": (context, { ref }) => backupsOfShelf(context, ref),
+  "shelf.restore": (context, { ref, backup }) => restoreOnShelf(context, ref, backup),
+  "shelf.salvage": (context, { ref }) => salvageOnShelf(context, ref),
+  "study.anchor": ({ open }) => (open ? ok(anchorOf(open.file)) : refused("No study is open.", "no-study")),
+  "paper.savePdf": async ({ support }, { name, paperSize }) => {
+    if (!support.savePdf)
+      return refused("This window cannot write a PDF itself: print, and choose PDF as the printer.");
+    try {
+      return ok({ saved: await support.savePdf(name, paperSize) });
+    } catch {
+      return refused("The PDF could not be written there: choose another place.");
+    }
+  },
   "draft.list": ({ open }) => ok({ drafts: open?.file.drafts() ?? [] }),
   "draft.keep": (context, { place, text, reason }) => {
     if (!context.open) return refused("No study is open.", "no-study");

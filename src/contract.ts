@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { commandSchema } from "./study/commands.ts";
 import { changeSchema } from "./study/history.ts";
-import { instantSchema, labelSchema } from "./study/schema/common.ts";
-import { kinds, type StudyState } from "./study/schema/records.ts";
+import { idSchema, instantSchema, labelSchema } from "./study/schema/common.ts";
+import { kinds, type Kind, type StudyState } from "./study/schema/records.ts";
 
 /**
  * The whole study as it crosses the boundary. Storage validates each record by its kind's schema as it is read or
@@ -38,6 +38,18 @@ const openedSchema = z.strictObject({
   redo: changeSchema.nullable(),
 });
 
+const backupsSchema = z.strictObject({
+  entries: z.array(
+    z.strictObject({
+      ref: z.string().max(200),
+      at: instantSchema,
+      reason: z.enum(["auto", "by-hand", "before-restore", "before-upgrade", "damaged"]),
+      bytes: z.int(),
+      trouble: z.string().nullable(),
+    }),
+  ),
+});
+
 const acknowledgedSchema = z.strictObject({
   /** the entries now durable on disk, oldest first: usually one */
   changes: z.array(changeSchema),
@@ -70,6 +82,8 @@ export const contract = {
       version: z.string(),
       /** whether the host can show its own file dialogs; otherwise studies live in one folder */
       dialogs: z.boolean(),
+      /** whether the host can write a PDF file itself; otherwise the browser's own printing does */
+      savesPdf: z.boolean(),
     }),
   },
   "shelf.list": {
@@ -108,6 +122,49 @@ export const contract = {
   "study.since": {
     input: z.strictObject({ afterSeq: z.int().min(0) }),
     output: acknowledgedSchema.omit({ savedAt: true }),
+  },
+  /** entries that touched one record, newest first */
+  "study.historyOf": {
+    input: z.strictObject({
+      kind: z.enum(kinds as [Kind, ...Kind[]]),
+      id: idSchema,
+      limit: z.int().min(1).max(200),
+    }),
+    output: z.strictObject({ changes: z.array(changeSchema) }),
+  },
+  "backup.list": { input: nothing, output: backupsSchema },
+  "backup.make": { input: nothing, output: backupsSchema },
+  /** puts a backup in the open study's place; what was there is backed up first, so that this too can be taken back */
+  "backup.restore": { input: z.strictObject({ ref: z.string().max(200) }), output: openedSchema },
+  /** the same for a study of the shelf that does not open */
+  "shelf.backups": { input: z.strictObject({ ref: z.string().max(200) }), output: backupsSchema },
+  "shelf.restore": {
+    input: z.strictObject({ ref: z.string().max(200), backup: z.string().max(200) }),
+    output: openedSchema,
+  },
+  /** writes whatever a damaged study still holds into a new one beside it, and opens that */
+  "shelf.salvage": {
+    input: z.strictObject({ ref: z.string().max(200) }),
+    output: z.strictObject({
+      opened: openedSchema,
+      fromRecords: z.int(),
+      fromHistory: z.int(),
+      dropped: z.int(),
+    }),
+  },
+  /** where the history stands, its chain of hashes checked: what ties a paper to the file */
+  "study.anchor": {
+    input: nothing,
+    output: z.strictObject({
+      changes: z.int().min(0),
+      head: z.string().regex(/^[0-9a-f]{64}$/),
+      whole: z.boolean(),
+    }),
+  },
+  /** prints what this window shows into a PDF file that the host's own dialog names; refused by a host that cannot */
+  "paper.savePdf": {
+    input: z.strictObject({ name: z.string().trim().min(1).max(300), paperSize: z.enum(["A4", "Letter"]) }),
+    output: z.strictObject({ saved: z.boolean() }),
   },
   "draft.list": { input: nothing, output: z.strictObject({ drafts: z.array(draftSchema) }) },
   "draft.keep": { input: draftSchema, output: done },

@@ -13,6 +13,8 @@ export interface HostSupport {
     chooseOpen(): Promise<string | null>;
     chooseSave(suggestedName: string): Promise<string | null>;
   } | null;
+  /** prints what the window shows into a PDF file of the person's choice; false where the choice was cancelled */
+  savePdf?(suggestedName: string, paperSize: "A4" | "Letter"): Promise<boolean>;
 }
 
 /** The study that is open in this service. */
@@ -24,6 +26,8 @@ export interface OpenStudy {
   seq: number;
   line: UndoLine;
   savedAt: string | null;
+  /** what has changed since the last backup, when that was, and whether one is being made */
+  backup: { changesSince: number; at: string; running: boolean };
 }
 
 export interface Context {

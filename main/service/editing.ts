@@ -3,6 +3,7 @@ import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { advanceUndoLine, nextOnLine, type Change } from "../../src/study/history.ts";
 import type { Context, OpenStudy } from "./context.ts";
 import { ok, refused } from "./context.ts";
+import { backUpIfDue } from "./backing-up.ts";
 import { nextMoves } from "./opening.ts";
 
 interface Entry {
@@ -24,6 +25,8 @@ function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowl
   open.seq = change.seq;
   open.savedAt = at;
   open.line = advanceUndoLine(open.line, change);
+  open.backup.changesSince += 1;
+  backUpIfDue(context);
   return ok({ changes: [change], seq: open.seq, savedAt: at, ...nextMoves(open) });
 }
 
@@ -45,9 +48,12 @@ export function applyEdit(
   });
 }
 
-function touchesDecision(command: Command): boolean {
+/** What somebody has put their name to: undo never takes it back behind their back. */
+const approvals = new Set(["decision", "tableApproval"]);
+
+function touchesApproval(command: Command): boolean {
   const parts = command.do === "together" ? command.commands : [command];
-  return parts.some((part) => part.kind === "decision");
+  return parts.some((part) => approvals.has(part.kind));
 }
 
 /** Takes the last edit back, or does it again: an entry of its own in the history. */
@@ -58,9 +64,9 @@ export function moveOnLine(context: Context, direction: "undo" | "redo", by: str
   if (!next.ok) return refused(next.message);
   const change = open.file.change(next.value);
   if (!change) return refused("This step is no longer in the history.");
-  if (direction === "undo" && touchesDecision(change.command))
+  if (direction === "undo" && touchesApproval(change.command))
     return refused(
-      "The last step approved or withdrew a dose, and that is not undone: withdraw the decision with a reason instead.",
+      "The last step approved or withdrew a dose or a table of settings, and that is not undone: withdraw it with a reason, or approve anew.",
     );
   if (direction === "undo" && change.by !== "" && by !== "" && change.by !== by)
     return refused(`The last step was made by ${change.by}: only they undo it.`);

@@ -1,9 +1,12 @@
 import { randomUUID } from "node:crypto";
+import { existsSync, rmSync } from "node:fs";
 import { basename } from "node:path";
 import type { Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { undoLineOf } from "../../src/study/history.ts";
+import { takeName } from "../storage/files.ts";
+import { openFault } from "../storage/probe.ts";
 import { openStudyFile, createStudyFile } from "../storage/study-file.ts";
 import type { Context, OpenStudy } from "./context.ts";
 
@@ -32,7 +35,8 @@ export function nextMoves(open: OpenStudy): Pick<Opened, "undo" | "redo"> {
 }
 
 export function closeOpen(context: Context): void {
-  context.open?.file.close();
+  const { open } = context;
+  open?.file.close(open.backup.changesSince > 0 ? context.support.now() : undefined);
   context.open = null;
 }
 
@@ -55,12 +59,30 @@ export function openPath(context: Context, path: string): Outcome<OpenStudy> {
     seq: last?.seq ?? 0,
     line: undoLineOf(file.value.undoRows()),
     savedAt: last?.at ?? null,
+    backup: { changesSince: 0, at: context.support.now(), running: false },
   };
   return good(context.open);
 }
 
-/** Makes a new study file holding these edits, each its own entry of the history. The file is left closed. */
+/**
+ * Makes a new study file holding these edits, each its own entry of the history, and gives it its name only when it is
+ * whole. Nothing that is there is overwritten; the file is left closed.
+ */
 export function writeNewStudy(path: string, commands: Command[], by: string, now: string): Outcome<null> {
+  if (existsSync(path)) return bad("There is already a file of this name. It is left as it is.");
+  const part = `${path}.part`;
+  try {
+    rmSync(part, { force: true });
+    const written = fillNewStudy(part, commands, by, now);
+    if (written.ok) takeName(part, path);
+    else rmSync(part, { force: true });
+    return written;
+  } catch (error) {
+    return bad(openFault(error));
+  }
+}
+
+function fillNewStudy(path: string, commands: Command[], by: string, now: string): Outcome<null> {
   const created = createStudyFile(path);
   if (!created.ok) return created;
   const file = openStudyFile(path, now);

@@ -1,4 +1,4 @@
-import { existsSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, rmSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
@@ -11,10 +11,15 @@ import {
   type Kind,
   type StudyState,
 } from "../../src/study/schema/records.ts";
+import { keepBytes, makeBackup } from "./backups.ts";
+import type { BackupReason } from "./thinning.ts";
 import { chainHash, chainStart } from "./chain.ts";
 import { allowedObjects, applicationId, formatVersion, migrations } from "./format.ts";
+import { takeName } from "./files.ts";
 import { takeLock } from "./lock.ts";
 import { openFault, probeFile } from "./probe.ts";
+import { atStep } from "./steps.ts";
+import { upgradeStudy } from "./upgrade.ts";
 
 export interface DraftRow {
   place: string;
@@ -37,10 +42,15 @@ export interface StudyFile {
   drafts(): DraftRow[];
   keepDraft(draft: DraftRow, at: string): Outcome<null>;
   dropDraft(place: string): Outcome<null>;
+  /** entries that touched one record, newest first */
+  historyOf(kind: Kind, id: string, limit: number): Change[];
   copyTo(path: string): Promise<Outcome<null>>;
+  /** a copy among the study's backups, looked over before it counts */
+  backUp(reason: BackupReason, now: string): Promise<Outcome<string>>;
   /** SQLite's own check, and the history's chain of hashes */
   inspect(): { integrity: string; chain: "whole" | "broken"; chainHead: string; changes: number };
-  close(): void;
+  /** gives the lock back; with a time, a copy is kept among the backups before that */
+  close(backUpAt?: string): void;
 }
 
 /** Creates an empty study file; refuses to overwrite. The caller opens it afterwards. */
@@ -49,10 +59,13 @@ export function createStudyFile(path: string): Outcome<null> {
   let database: DatabaseSync | null = null;
   try {
     database = new DatabaseSync(path);
+    atStep("create: opened");
     database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = FULL;");
     database.exec(`BEGIN; PRAGMA application_id = ${applicationId};`);
     for (const migrate of migrations) migrate(database);
+    atStep("create: before commit");
     database.exec(`PRAGMA user_version = ${formatVersion}; COMMIT;`);
+    atStep("create: committed");
     database.close();
     return good(null);
   } catch (error) {
@@ -85,17 +98,24 @@ function changeOf(row: Record<string, SQLOutputValue>): Change {
   });
 }
 
-/** Opens a study. A faulty file is refused in one sentence and left byte for byte as it was. */
-export function openStudyFile(path: string, now: string): Outcome<StudyFile> {
+/**
+ * Opens a study. A faulty file is refused in one sentence and left byte for byte as it was. With `onlyRead` no lock is
+ * taken and nothing is upgraded: the file is looked at and no more.
+ */
+export function openStudyFile(
+  path: string,
+  now: string,
+  options: { onlyRead?: boolean } = {},
+): Outcome<StudyFile> {
   const probed = probeFile(path);
   if (!probed.ok) return probed;
   let release: () => void = () => undefined;
-  let readOnlyBecause: string | null = null;
+  let readOnlyBecause: string | null = options.onlyRead ? "This study is only looked at here." : null;
   const notices: string[] = [];
   try {
-    const lock = takeLock(path, now);
-    if (lock.kind === "busy") readOnlyBecause = lock.sentence;
-    else {
+    const lock = options.onlyRead ? null : takeLock(path, now);
+    if (lock?.kind === "busy") readOnlyBecause = lock.sentence;
+    else if (lock) {
       release = () => lock.release();
       if (lock.notice) notices.push(lock.notice);
     }
@@ -121,6 +141,15 @@ export function openStudyFile(path: string, now: string): Outcome<StudyFile> {
           : "This study file is damaged. It is left as it is: open a backup or another copy.",
       );
     }
+    if (probed.value < formatVersion && readOnlyBecause === null) {
+      const upgraded = upgradeStudy(database, path, probed.value, now);
+      if (!upgraded.ok) {
+        database.close();
+        release();
+        return upgraded;
+      }
+      notices.push(upgraded.value);
+    }
     return good(studyFileOn(database, path, readOnlyBecause, notices, release));
   } catch (error) {
     database?.close();
@@ -138,6 +167,8 @@ function studyFileOn(
 ): StudyFile {
   const one = (sql: string, ...values: (string | number)[]) => database.prepare(sql).get(...values) ?? null;
   const all = (sql: string, ...values: (string | number)[]) => database.prepare(sql).all(...values);
+  // An older study that is only read keeps its older tables.
+  const hasTouched = one("SELECT 1 AS yes FROM sqlite_schema WHERE name = 'touched'") !== null;
   const born = readOnlyBecause === null ? statSync(path).ino : null;
 
   // SQLite would go on writing into a file that was deleted or replaced under it, and call it saved.
@@ -158,8 +189,11 @@ function studyFileOn(
     try {
       database.exec("BEGIN IMMEDIATE");
       try {
+        atStep("write: begun");
         work();
+        atStep("write: before commit");
         database.exec("COMMIT");
+        atStep("write: committed");
       } catch (error) {
         if (database.isTransaction) database.exec("ROLLBACK");
         throw error;
@@ -234,6 +268,9 @@ function studyFileOn(
             before,
             chainHash(before, change),
           );
+        atStep("edit: entry written");
+        const touch = database.prepare("INSERT OR IGNORE INTO touched (kind, id, seq) VALUES (?, ?, ?)");
+        for (const { kind, id } of touched) touch.run(kind, id, change.seq);
         const put = database.prepare("INSERT OR REPLACE INTO record (kind, id, data) VALUES (?, ?, ?)");
         const drop = database.prepare("DELETE FROM record WHERE kind = ? AND id = ?");
         for (const { kind, id } of touched) {
@@ -241,8 +278,18 @@ function studyFileOn(
           if (record) put.run(kind, id, JSON.stringify(record));
           else drop.run(kind, id);
         }
+        atStep("edit: records written");
       });
     },
+    historyOf: (kind, id, limit) =>
+      hasTouched
+        ? all(
+            "SELECT change.* FROM touched JOIN change USING (seq) WHERE kind = ? AND id = ? ORDER BY seq DESC LIMIT ?",
+            kind,
+            id,
+            limit,
+          ).map(changeOf)
+        : [],
     drafts: () =>
       all("SELECT place, text, reason FROM draft ORDER BY at").map((row) => ({
         place: String(row["place"]),
@@ -264,6 +311,7 @@ function studyFileOn(
       const part = `${target}.part`;
       try {
         await backup(database, part);
+        atStep("save as: copied");
         const copy = new DatabaseSync(part, { readOnly: true });
         const sound = copy.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] === "ok";
         copy.close();
@@ -271,13 +319,16 @@ function studyFileOn(
           rmSync(part, { force: true });
           return bad("The copy came out damaged and was thrown away; the study itself is as it was.");
         }
-        renameSync(part, target);
+        takeName(part, target);
+        atStep("save as: named");
         return good(null);
       } catch (error) {
         rmSync(part, { force: true });
         return bad(openFault(error));
       }
     },
+    backUp: (reason, now) =>
+      readOnlyBecause ? Promise.resolve(bad(readOnlyBecause)) : makeBackup(database, path, reason, now),
     inspect() {
       const integrity = String(database.prepare("PRAGMA integrity_check").get()?.["integrity_check"]);
       let head = chainStart;
@@ -292,8 +343,10 @@ function studyFileOn(
       }
       return { integrity, chain: whole ? "whole" : "broken", chainHead: head, changes };
     },
-    close() {
+    close(backUpAt) {
       database.close();
+      if (backUpAt !== undefined && readOnlyBecause === null && !vanished())
+        keepBytes(path, "auto", backUpAt);
       release();
     },
   };

@@ -166,6 +166,17 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
       borderColor: ink.soft,
       borderWidth: 1.6,
     },
+    {
+      label: "plant runs",
+      data: (data.plantPoints ?? []).map((point) => ({ x: point.dose, y: point.value })),
+      pointStyle: "rectRot",
+      clip: 8,
+      pointRadius: 8,
+      pointHoverRadius: 10,
+      backgroundColor: ink.accent,
+      borderColor: ink.sheet,
+      borderWidth: 1.5,
+    },
   ];
 }
 
@@ -173,6 +184,7 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
 function valueRange(data: DoseChartData): { min?: number; max?: number } {
   const values = [
     ...data.points.map((point) => point.value),
+    ...(data.plantPoints ?? []).map((point) => point.value),
     ...data.curve.map((at) => at.mean),
     ...data.prediction.flatMap((at) => [at.low, at.high]),
     ...(data.limit ? [data.limit.value] : []),
@@ -246,6 +258,12 @@ export function doseChartConfig(
           filter: (item) => item.datasetIndex >= firstJars,
           callbacks: {
             label: (item) => {
+              if (item.datasetIndex === firstJars + 2) {
+                const run = data.plantPoints?.[item.dataIndex];
+                return run
+                  ? `plant, ${run.label}: ${words.number(run.value)} at ${words.number(run.dose)}`
+                  : "";
+              }
               const list = data.points.filter(
                 (point) => (item.datasetIndex === firstJars + 1) === (point.leftOut === true),
               );

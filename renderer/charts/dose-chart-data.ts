@@ -24,6 +24,8 @@ export interface DoseChartData {
   doseRange: { low: number; high: number };
   tested: { low: number; high: number } | null;
   points: ChartPoint[];
+  /** plant runs on the same axes, each with a mark of its own */
+  plantPoints?: ChartPoint[];
   /** fitted mean with its band, in rising dose; empty where there is no fit */
   curve: { dose: number; mean: number; low: number; high: number }[];
   /** where one more jar would fall (95 % prediction); empty where it is not shown */

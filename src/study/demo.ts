@@ -1,7 +1,8 @@
 import { applyCommand, type Command, type SimpleCommand } from "./commands.ts";
 import { methodVersion, upstreamOf } from "./derive/decision.ts";
 import { emptyState, type Kind, type NewRecordOf } from "./schema/records.ts";
-import { dishRows, neatDraws, oneRows, twoRows } from "./demo-rows.ts";
+import { plantCommands, runCommands } from "./demo-plant.ts";
+import { dishRows, oneRows, twoRows } from "./demo-rows.ts";
 
 function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
   return { do: "add", kind, record: record as Record<string, unknown> };
@@ -10,6 +11,12 @@ function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
 function together(label: string, commands: SimpleCommand[]): Command {
   return { do: "together", label, commands };
 }
+
+/** The bench was done early enough for three plant runs after it, on the same day. */
+const runsMinutes = 150;
+
+const before = (at: string, minutes: number) =>
+  new Date(Date.parse(at) - (minutes + runsMinutes) * 60_000).toISOString();
 
 /**
  * The edits that build the invented demo study, in the order somebody would make them.
@@ -33,15 +40,16 @@ export function demoCommands(at: string): Command[] {
       rule: "own",
       reason: "Well inside the working window on both sides, and below what the plant runs today.",
       byName: "Jon R.",
-      at: new Date(Date.parse(at) - 20 * 60_000).toISOString(),
+      at: before(at, 20),
       methodVersion,
       snapshot: upstreamOf(state, "series-1"),
     }),
+    together("plant runs", runCommands(at)),
   ];
 }
 
 function recordCommands(at: string): Command[] {
-  const minutesBefore = (minutes: number) => new Date(Date.parse(at) - minutes * 60_000).toISOString();
+  const minutesBefore = (minutes: number) => before(at, minutes);
   return [
     add("study", {
       id: "study",
@@ -270,55 +278,4 @@ function seriesTwo(startedAt: string): Command {
     );
   }
   return together("series C-40 then E-42", commands);
-}
-
-function plantCommands(takenAt: string): SimpleCommand[] {
-  const hours = { hoursPerDay: 8, daysPerYear: 250 };
-  const makeDown = { solutionActivePct: 0.2, solutionDensityKgPerL: 1, batchL: 1000, ageingMin: 30 };
-  return [
-    add("feedCase", { id: "feed-1", label: "Night", size: "least", flowM3PerH: 12, ...hours }),
-    add("feedCase", { id: "feed-2", label: "Day", size: "usual", flowM3PerH: 16, ...hours }),
-    add("feedCase", { id: "feed-3", label: "Monday", size: "most", flowM3PerH: 18, ...hours }),
-    add("makeDown", {
-      id: "makedown-1",
-      benchProductId: "product-1",
-      productId: "product-1",
-      ...makeDown,
-      carrierActivePct: 0.1,
-      injectionPoint: "static mixer before the flocculation tank",
-    }),
-    add("makeDown", {
-      id: "makedown-2",
-      benchProductId: "product-2",
-      productId: "product-2",
-      solutionActivePct: 5,
-      solutionDensityKgPerL: 1.02,
-      injectionPoint: "feed pipe, one minute upstream",
-    }),
-    add("pump", {
-      id: "pump-1",
-      label: "Neat pump P1",
-      makeDownId: "makedown-1",
-      stream: "neat",
-      settingUnit: "%",
-      settingLow: 0,
-      settingHigh: 100,
-    }),
-    ...neatDraws.map(([setting, amount, seconds], index) =>
-      add("drawDown", { id: `draw-${index + 1}`, pumpId: "pump-1", setting, amount, seconds, takenAt }),
-    ),
-    add("machine", {
-      id: "machine-1",
-      label: "Press 2 (invented)",
-      effectiveWidthM: 10,
-      loadings: [
-        { sludgeClass: "excess", kgPerHPerM: 40 },
-        { sludgeClass: "treatment plant", kgPerHPerM: 50 },
-        { sludgeClass: "flotation or livestock", kgPerHPerM: 60 },
-      ],
-      feedLowPct: 0.5,
-      feedHighPct: 5,
-      note: "Starting values for one slow class of machine, common practice, no source: replace with your supplier's.",
-    }),
-  ];
 }

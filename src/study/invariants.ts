@@ -85,6 +85,24 @@ const checks: { [K in Kind]?: Check<K> } = {
   machine: (_state, machine) =>
     machine.feedLowPct !== null && machine.feedHighPct !== null && machine.feedLowPct >= machine.feedHighPct
       ? "The lowest feed solids must be below the highest."
+      : machine.inorganicLowPct !== null &&
+          machine.inorganicHighPct !== null &&
+          machine.inorganicLowPct >= machine.inorganicHighPct
+        ? "The lower threshold of the inorganic share must be below the upper one."
+        : null,
+  feedCase: (_state, feed) =>
+    feed.supplyM3PerH !== null && feed.returnM3PerH !== null && feed.returnM3PerH >= feed.supplyM3PerH
+      ? "The flow that returns must be less than the supply: check both."
+      : null,
+  plantRun: (_state, run) =>
+    run.cakePct !== null && run.totalSolidsPct !== null && run.cakePct <= run.totalSolidsPct
+      ? `The cake (${run.cakePct} %) must be drier than the feed (${run.totalSolidsPct} %): check both for swapped digits.`
+      : null,
+  runDose: (state, dose) =>
+    Object.values(state.runDose).some(
+      (other) => other.runId === dose.runId && other.makeDownId === dose.makeDownId && other.id !== dose.id,
+    )
+      ? "This run already has its entry for that polymer."
       : null,
 };
 

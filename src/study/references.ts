@@ -18,6 +18,18 @@ export const references: { from: Kind; field: string; to: Kind }[] = [
   { from: "pump", field: "makeDownId", to: "makeDown" },
   { from: "drawDown", field: "pumpId", to: "pump" },
   { from: "cylinderCheck", field: "pumpId", to: "pump" },
+  { from: "makeDown", field: "factorMachineId", to: "machine" },
+  { from: "tableApproval", field: "seriesId", to: "series" },
+  { from: "mixing", field: "makeDownId", to: "makeDown" },
+  { from: "stepTest", field: "seriesId", to: "series" },
+  { from: "stepTest", field: "makeDownId", to: "makeDown" },
+  { from: "stepTest", field: "machineId", to: "machine" },
+  { from: "plantRun", field: "seriesId", to: "series" },
+  { from: "plantRun", field: "decisionId", to: "decision" },
+  { from: "plantRun", field: "machineId", to: "machine" },
+  { from: "runDose", field: "runId", to: "plantRun" },
+  { from: "runDose", field: "makeDownId", to: "makeDown" },
+  { from: "runDose", field: "pumpId", to: "pump" },
 ];
 
 /** Within which records a label must be unique: all of the kind, or those sharing the named parent. */
@@ -30,4 +42,6 @@ export const uniqueLabels: { kind: Kind; within: string | null }[] = [
   { kind: "jar", within: "seriesId" },
   { kind: "dish", within: "sampleId" },
   { kind: "pump", within: null },
+  { kind: "machine", within: null },
+  { kind: "plantRun", within: "seriesId" },
 ];

@@ -107,6 +107,7 @@ test("a window whose host is gone says so by itself, and asks before unsaved wor
   const host = await app.host("gone.flocwright", true);
   await page.goto(host.url);
   await room(page, "Bench").click();
+  await expect(cell(page, 4)).toBeVisible();
   await host.kill("SIGKILL");
   await expect(page.getByText(/does not answer/).first()).toBeVisible({ timeout: 6000 });
   await cell(page, 4).fill("138");

@@ -1,6 +1,6 @@
 // Boots the built main entry and preload under the stand-in and prints what an outsider could and could not do.
 import { createRequire, registerHooks } from "node:module";
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 
@@ -114,6 +114,19 @@ const answers = {
 await call(own, "study.createDemo");
 const lock = join(process.env.FLOCWRIGHT_FOLDER, "Demo (invented).flocwright.lock");
 answers.lockedWhileOpen = existsSync(lock);
+const pdf = (paperSize, name = "Setting sheet: a/b\\c") => call(own, "paper.savePdf", { name, paperSize });
+answers.pdfCancelled = await pdf("A4");
+seen.saveAs = join(process.env.FLOCWRIGHT_FOLDER, "sheet.pdf");
+answers.pdfSaved = await pdf("Letter");
+answers.pdfFile = readFileSync(seen.saveAs, "utf8");
+seen.saveAs = join(process.env.FLOCWRIGHT_FOLDER, "nowhere", "sheet.pdf");
+answers.pdfNowhere = await pdf("A4");
+answers.pdfOddSize = await pdf("A0");
+answers.pdfForeign = await call({ url: "https://example.invalid/", parent: null }, "paper.savePdf", {
+  name: "x",
+  paperSize: "A4",
+});
+Object.assign(answers, { saves: seen.saves, printed: seen.printed });
 seen.loaded.length = 0;
 webContents.emit("render-process-gone", {}, { reason: "crashed" });
 answers.reloadedAfterCrash = [...seen.loaded];

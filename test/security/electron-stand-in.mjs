@@ -19,6 +19,10 @@ export const seen = {
   /** what the person presses in a message box */
   press: 0,
   crashed: false,
+  saves: [],
+  printed: [],
+  /** where the person says to save; null while the dialog is cancelled */
+  saveAs: null,
 };
 
 class Contents extends EventEmitter {
@@ -34,6 +38,10 @@ class Contents extends EventEmitter {
   }
   isLoadingMainFrame() {
     return false;
+  }
+  async printToPDF(options) {
+    seen.printed.push(options);
+    return Buffer.from("%PDF- of the stand-in");
   }
 }
 
@@ -85,7 +93,14 @@ export const app = Object.assign(new EventEmitter(), {
     seen.onQuit?.();
   },
 });
-export const dialog = { showOpenDialog: async () => ({ filePaths: [] }), showSaveDialog: async () => ({}) };
+export const dialog = {
+  showOpenDialog: async () => ({ filePaths: [] }),
+  showSaveDialog: async (...words) => {
+    const [options] = words.slice(-1);
+    seen.saves.push({ ofWindow: words.length > 1, ...options });
+    return seen.saveAs ? { filePath: seen.saveAs } : {};
+  },
+};
 dialog.showMessageBox = async (_window, { message, buttons }) => {
   seen.messages.push({ message, buttons });
   return { response: seen.press };

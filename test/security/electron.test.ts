@@ -114,6 +114,31 @@ describe("the built desktop entry under a stand-in for the electron module", () 
     for (const name of ["foreignFrame", "childFrame", "noFrame", "otherPageOfOurs", "otherContents"])
       expect(seen[name], name).toMatchObject({ ok: false, code: "refused" });
   });
+  test("prints its window into the PDF that its own dialog names, and nowhere else", () => {
+    expect(seen).toMatchObject({
+      pdfCancelled: { ok: true, value: { saved: false } },
+      pdfSaved: { ok: true, value: { saved: true } },
+      pdfFile: "%PDF- of the stand-in",
+      pdfNowhere: {
+        ok: false,
+        code: "refused",
+        message: expect.stringMatching(/could not be written/) as string,
+      },
+      pdfOddSize: { ok: false, code: "bad-input" },
+      pdfForeign: { ok: false, code: "refused" },
+    });
+    // a cancelled dialog prints nothing; a name from the page cannot leave the folder the person chooses
+    expect(seen["printed"]).toEqual([
+      expect.objectContaining({ pageSize: "Letter", printBackground: true }),
+      expect.objectContaining({ pageSize: "A4" }),
+    ]);
+    for (const asked of seen["saves"] as object[])
+      expect(asked).toEqual({
+        ofWindow: true,
+        filters: [{ name: "PDF", extensions: ["pdf"] }],
+        defaultPath: "Setting sheet  a b c.pdf",
+      });
+  });
   test("takes no path from a page: a file is named by the host's own token", () => {
     expect(seen["pathFromPage"]).toMatchObject({ ok: false, code: "refused" });
     expect(seen["pathAsName"]).toMatchObject({ ok: false, code: "bad-input" });

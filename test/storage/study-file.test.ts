@@ -42,7 +42,7 @@ test("a study written is read back record for record, with its history whole", (
       series: 2,
       jars: 24,
       decisions: 1,
-      changes: 10,
+      changes: 11,
       integrity: "ok",
       history: "whole",
     },

@@ -10,6 +10,7 @@ import { guardContents, guardSession } from "./guards.ts";
 import { setMenu } from "./menu.ts";
 import { appScheme, callChannel } from "./names.ts";
 import { pageHandler } from "./pages.ts";
+import { savePdf } from "./pdf.ts";
 import { isOwnPage } from "./sender.ts";
 import { settlePage } from "./settle.ts";
 import { studyArgument } from "./study-argument.ts";
@@ -41,6 +42,7 @@ const context = createContext({
       return chosen.filePath ?? null;
     },
   },
+  savePdf: (name, pageSize) => (window ? savePdf(window, name, pageSize) : Promise.resolve(false)),
 });
 const dispatch = createDispatcher(context);
 

@@ -1,44 +1,16 @@
 import { bad, good, type Outcome } from "../../outcome.ts";
-import {
-  drySolidsKgPerH,
-  plantRates,
-  type PolymerRates,
-  type Rates,
-  type RatesInput,
-} from "../../plant/rates.ts";
-import {
-  checkPump,
-  fitPumpLine,
-  settingFor,
-  type Draw,
-  type PumpCheck,
-  type PumpLine,
-  type PumpSetting,
-} from "../../plant/pump-line.ts";
+import { plantRates, type PolymerRates, type Rates, type RatesInput } from "../../plant/rates.ts";
+import { settingFor, type PumpSetting } from "../../plant/pump-line.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
-import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { figure, type Figure, type Made } from "./figure.ts";
+import { feedChain, type FeedChain } from "./plant-feed.ts";
+import { missingFor, polymersOf, type PlantPolymer } from "./plant-polymer.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 
+export { pumpChain, type PumpChain } from "./plant-pump.ts";
+export type { PlantPolymer } from "./plant-polymer.ts";
+
 type FeedCase = RecordOf<"feedCase">;
-type Product = RecordOf<"product">;
-
-export interface PumpChain {
-  pump: RecordOf<"pump">;
-  draws: RecordOf<"drawDown">[];
-  line: Outcome<PumpLine>;
-  check: Outcome<PumpCheck>;
-}
-
-/** One polymer of the decision on its way to the plant. */
-export interface PlantPolymer {
-  letter: "a" | "b";
-  doseKgPerT: number;
-  benchProduct: Product;
-  /** the lot that stands at the plant; null until a make-down is entered */
-  product: Product | null;
-  makeDown: RecordOf<"makeDown"> | null;
-  pump: PumpChain | null;
-}
 
 export interface CasePolymer {
   polymer: PlantPolymer;
@@ -52,6 +24,8 @@ export interface CasePolymer {
 
 export interface CaseChain {
   feedCase: FeedCase;
+  feed: FeedChain;
+  flowM3PerH: number | null;
   totalSolidsPct: number | null;
   densityKgPerL: number | null;
   load: Figure;
@@ -66,72 +40,9 @@ export interface PlantChain {
   missing: string | null;
 }
 
-/** A pump with its draw-downs and line. */
-export function pumpChain(state: StudyState, pumpId: string): PumpChain {
-  const pump = state.pump[pumpId]!;
-  const draws = Object.values(state.drawDown)
-    .filter((draw) => draw.pumpId === pumpId)
-    .sort((a, b) => a.setting - b.setting || (a.id < b.id ? -1 : 1));
-  const flows: Draw[] = draws
-    .filter((draw) => !draw.leftOut)
-    .map((draw) => ({ setting: draw.setting, flow: (draw.amount / draw.seconds) * 60 }));
-  return {
-    pump,
-    draws,
-    line: flows.length === 0 ? bad("no draw-down yet") : fitPumpLine(flows),
-    check: flows.length === 0 ? bad("no draw-down yet") : checkPump(flows),
-  };
-}
-
-/** The polymers that a decision (or a dose looked at) brings to the plant, in order of injection. */
-function polymersOf(
-  state: StudyState,
-  series: RecordOf<"series">,
-  dose: { a: number; b: number | null },
-): PlantPolymer[] {
-  const parts = [
-    { letter: "a" as const, stockId: series.stockAId, doseKgPerT: dose.a },
-    { letter: "b" as const, stockId: series.stockBId, doseKgPerT: dose.b ?? 0 },
-  ];
-  return parts.flatMap(({ letter, stockId, doseKgPerT }) => {
-    const stock = stockId ? state.stock[stockId] : undefined;
-    const benchProduct = stock ? state.product[stock.productId] : undefined;
-    if (!benchProduct) return [];
-    const makeDown =
-      Object.values(state.makeDown).find((one) => one.benchProductId === benchProduct.id) ?? null;
-    const pump = makeDown
-      ? Object.values(state.pump).find((one) => one.makeDownId === makeDown.id)
-      : undefined;
-    return [
-      {
-        letter,
-        doseKgPerT,
-        benchProduct,
-        product: makeDown ? (state.product[makeDown.productId] ?? null) : null,
-        makeDown,
-        pump: pump ? pumpChain(state, pump.id) : null,
-      },
-    ];
-  });
-}
-
-function missingFor(polymer: PlantPolymer): string | null {
-  const letter = polymer.letter.toUpperCase();
-  const { product, makeDown } = polymer;
-  if (!makeDown || !product)
-    return `polymer ${letter}: say how ${polymer.benchProduct.label} is made down at the plant`;
-  if (product.activePct === null) return `polymer ${letter}: enter the active share of ${product.label}`;
-  if (product.form !== "dry" && product.densityKgPerL === null)
-    return `polymer ${letter}: enter the density of ${product.label}`;
-  if (makeDown.solutionActivePct === null)
-    return `polymer ${letter}: enter the strength of the plant's solution`;
-  if (makeDown.solutionDensityKgPerL === null)
-    return `polymer ${letter}: enter the density of the plant's solution`;
-  return null;
-}
-
 function ratesInput(
   feed: FeedCase,
+  flowM3PerH: number,
   ts: number,
   density: number,
   polymers: PlantPolymer[],
@@ -140,7 +51,7 @@ function ratesInput(
 ): RatesInput {
   return {
     feed: {
-      flowM3PerH: feed.flowM3PerH!,
+      flowM3PerH,
       totalSolidsPct: ts,
       densityKgPerL: density,
       hoursPerDay: feed.hoursPerDay!,
@@ -201,69 +112,26 @@ function caseChain(
   targets: RecordOf<"targets"> | null,
   expected: { cakePct: number | null; capturePct: number | null },
 ): CaseChain {
-  const ts = feedCase.totalSolidsPct ?? sample?.totalSolids.value ?? null;
-  const density = feedCase.densityKgPerL ?? sample?.density.value ?? null;
-  const made: Made = {
-    formula: "flow x 1000 x density x TS",
-    inputs: [
-      { name: "feed flow", value: feedCase.flowM3PerH, unit: "m³/h" },
-      {
-        name: feedCase.totalSolidsPct === null ? "total solids, of the sample" : "total solids, of the feed",
-        value: ts,
-        unit: "%",
-      },
-      {
-        name: feedCase.densityKgPerL === null ? "density, of the sample" : "density, of the feed",
-        value: density,
-        unit: "kg/L",
-      },
-    ],
-    source: "trade formulas, section 7",
-  };
-  const words =
-    feedCase.flowM3PerH === null
-      ? "enter the feed flow"
-      : ts === null
-        ? "enter the feed's total solids"
-        : density === null
-          ? "enter the feed's density"
-          : null;
-  const load = words
-    ? missingFigure("kgPerH", words, made)
-    : loadFigure(drySolidsKgPerH(feedCase.flowM3PerH!, density!, ts!), ts!, feedCase, sample, made);
+  const feed = feedChain(feedCase, sample);
+  const { flowM3PerH, totalSolidsPct, densityKgPerL, load } = feed;
+  const start = { feedCase, feed, flowM3PerH, totalSolidsPct, densityKgPerL, load };
   const blocked =
-    words ??
+    feed.missing ??
     missing ??
     (feedCase.hoursPerDay === null || feedCase.daysPerYear === null
       ? "enter the running hours and days"
       : null);
-  if (blocked)
-    return { feedCase, totalSolidsPct: ts, densityKgPerL: density, load, rates: bad(blocked), polymers: [] };
-  const rates = plantRates(ratesInput(feedCase, ts!, density!, polymers, targets, expected));
+  if (blocked) return { ...start, rates: bad(blocked), polymers: [] };
+  const rates = plantRates(
+    ratesInput(feedCase, flowM3PerH!, totalSolidsPct!, densityKgPerL!, polymers, targets, expected),
+  );
   return {
-    feedCase,
-    totalSolidsPct: ts,
-    densityKgPerL: density,
-    load,
+    ...start,
     rates,
     polymers: rates.ok
       ? polymers.map((polymer, i) => casePolymer(polymer, rates.value.polymers[i]!, load))
       : [],
   };
-}
-
-function loadFigure(
-  value: number,
-  ts: number,
-  feedCase: FeedCase,
-  sample: SampleChain | null,
-  made: Made,
-): Figure {
-  const standard =
-    feedCase.totalSolidsPct === null
-      ? (sample?.totalSolidsStandard ?? null)
-      : (feedCase.totalSolidsUncertaintyPct ?? null);
-  return figure("kgPerH", value, made, { spread: standard === null ? null : 2 * (standard / ts) * value });
 }
 
 function casePolymer(polymer: PlantPolymer, rates: PolymerRates, load: Figure): CasePolymer {

@@ -2,6 +2,8 @@ import type { Analysis } from "../../curve/analyse-types.ts";
 import type { StudyState } from "../schema/records.ts";
 import { decisionChain } from "./decision.ts";
 import { seriesChain } from "./jars.ts";
+import { checkChain } from "./plant-check.ts";
+import { tableChain } from "./plant-table.ts";
 import { plantChain } from "./plant.ts";
 import { sampleChain } from "./sample.ts";
 import type { StripSegment } from "./strip-types.ts";
@@ -165,13 +167,29 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
       word: stale ? "out of date" : "refused",
       tone: stale ? "warn" : "bad",
     };
-  const checked = Object.values(state.cylinderCheck).length > 0;
+  const pump = first.polymer.pump;
+  const settings = chain.cases.flatMap(({ polymers }) =>
+    polymers.flatMap(({ polymer, setting }) =>
+      polymer.letter === first.polymer.letter && setting?.pct != null ? [setting.pct] : [],
+    ),
+  );
+  const latest = pump ? checkChain(state, pump, null, null, settings) : null;
+  const check = latest?.atSetting ? latest : null;
+  const old = stale || tableChain(state, seriesId, chain).moved.length > 0;
   return {
     room: "plant",
     headline: `${words.plain(first.setting.pct)} ${unit}`,
     spread: flow,
-    word: stale ? "out of date" : checked ? "checked" : "not checked",
-    tone: stale ? "warn" : checked ? "good" : "open",
+    word: old
+      ? "out of date"
+      : !check
+        ? "not checked"
+        : check.inside === false
+          ? "check failed"
+          : check.inside
+            ? "checked"
+            : "not checked",
+    tone: old ? "warn" : !check ? "open" : check.tone,
   };
 }
 

@@ -10,6 +10,14 @@ import {
   makeDownSchema,
   pumpSchema,
 } from "./plant.ts";
+import {
+  landLimitSchema,
+  mixingSchema,
+  plantRunSchema,
+  runDoseSchema,
+  stepTestSchema,
+  tableApprovalSchema,
+} from "./plant-runs.ts";
 import { productSchema, stockSchema } from "./product.ts";
 import { dishSchema, sampleSchema } from "./sample.ts";
 
@@ -34,6 +42,12 @@ export const recordSchemas = {
   pump: pumpSchema,
   drawDown: drawDownSchema,
   cylinderCheck: cylinderCheckSchema,
+  tableApproval: tableApprovalSchema,
+  landLimit: landLimitSchema,
+  mixing: mixingSchema,
+  stepTest: stepTestSchema,
+  plantRun: plantRunSchema,
+  runDose: runDoseSchema,
 } as const;
 
 export type Kind = keyof typeof recordSchemas;
@@ -72,4 +86,10 @@ export const kindWords: Record<Kind, { one: string; many: string }> = {
   pump: { one: "pump", many: "pumps" },
   drawDown: { one: "draw-down", many: "draw-downs" },
   cylinderCheck: { one: "cylinder check", many: "cylinder checks" },
+  tableApproval: { one: "approval of settings", many: "approvals of settings" },
+  landLimit: { one: "limit on land", many: "limits on land" },
+  mixing: { one: "mixing place", many: "mixing places" },
+  stepTest: { one: "step test", many: "step tests" },
+  plantRun: { one: "plant run", many: "plant runs" },
+  runDose: { one: "run's dose", many: "runs' doses" },
 };

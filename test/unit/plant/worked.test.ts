@@ -2,13 +2,8 @@ import { describe, expect, test } from "vitest";
 import { presentDoseKgPerT } from "../../../src/plant/present-dose.ts";
 import { cylinderBand } from "../../../src/plant/cylinder.ts";
 import { driftedDose, loadingKgPerHPerM, pipeForDelay, widthNeededM } from "../../../src/plant/load.ts";
-import {
-  checkPump,
-  fitPumpLine,
-  settingFor,
-  steadinessPct,
-  strokeSpeedFlow,
-} from "../../../src/plant/pump-line.ts";
+import { checkPump, fitPumpLine, settingFor, steadinessPct } from "../../../src/plant/pump-line.ts";
+import { strokeSpeedFlow } from "../../../src/plant/stroke-speed.ts";
 import { plantRates, ratesInputSchema, type RatesInput } from "../../../src/plant/rates.ts";
 import { kgPerLb, kgPerShortTon, lbPerGalAtOneKgPerL, lPerUsGal } from "../../../src/units/constants.ts";
 import published from "../../reference/data/published.json" with { type: "json" };

@@ -1,0 +1,42 @@
+import { closeSync, fsyncSync, openSync, renameSync } from "node:fs";
+import { dirname } from "node:path";
+
+/** Has the system write a file or folder through to the disk. Folders cannot be synced everywhere: that is no fault. */
+export function syncPath(path: string): void {
+  let descriptor: number | null = null;
+  try {
+    descriptor = openSync(path, "r");
+    fsyncSync(descriptor);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code !== "EISDIR" && code !== "EPERM" && code !== "EINVAL" && code !== "EBADF" && code !== "EACCES")
+      throw error;
+  } finally {
+    if (descriptor !== null) closeSync(descriptor);
+  }
+}
+
+const tries = 5;
+const pauseMs = 60;
+
+function pause(): void {
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, pauseMs);
+}
+
+/**
+ * Gives a finished file its name, in place of what stood there. A sync program or virus scanner that holds the name
+ * for a moment is waited for, a bounded number of times.
+ */
+export function takeName(part: string, path: string): void {
+  syncPath(part);
+  for (let attempt = 1; ; attempt++)
+    try {
+      renameSync(part, path);
+      break;
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      if (attempt >= tries || (code !== "EBUSY" && code !== "EPERM" && code !== "EACCES")) throw error;
+      pause();
+    }
+  syncPath(dirname(path));
+}
