@@ -71,6 +71,8 @@ if (!electron && hasDisplay() && process.env.FLOCWRIGHT_HOST !== "browser") {
 }
 if (electron && hasDisplay() && process.env.FLOCWRIGHT_HOST !== "browser") {
   const child = spawn(electron, [root], { stdio: "inherit" });
+  // The desktop window saves and closes by itself when it is asked to; this process goes with it.
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => child.kill(signal));
   child.on("exit", (code) => process.exit(code ?? 0));
 } else {
   console.log(

@@ -115,6 +115,18 @@ describe("a host that printed its address", () => {
     host.child.kill("SIGTERM");
     await within(6000, host.ended);
   });
+  test.skipIf(process.platform !== "linux").each(["SIGTERM", "SIGHUP", "SIGKILL"] as const)(
+    "started through npm, ends when npm is sent %s alone (skipped where the system does not tell a process's parents)",
+    async (signal) => {
+      const words = ["run", "-s", "headless", "--", ...hostArgs().slice(1)];
+      const host = await start("npm", words);
+      expect(isLocked()).toBe(true);
+      host.child.kill(signal);
+      await within(6000, host.ended);
+      await expect.poll(() => isOpen(host.port), { timeout: 6000 }).toBe(false);
+      await expect.poll(isLocked).toBe(false);
+    },
+  );
   test.skipIf(!existsSync("/usr/bin/script"))(
     "ends when its terminal is closed (skipped without the script program)",
     async () => {

@@ -1,4 +1,5 @@
 import { closeContext, type Context } from "../../service.ts";
+import { whenAncestorsGo } from "./ancestors.ts";
 import type { LoopbackHost } from "./server.ts";
 
 /** A closed terminal, Ctrl+C, a system shutting down: what asks a host to end. SIGBREAK is Windows' Ctrl+Break. */
@@ -29,6 +30,7 @@ export function endGracefully(
     process.stderr.write(`Flocwright had to end: ${error.message}. What was saved is safe.\n`);
     end(1);
   });
+  if (process.env["npm_lifecycle_event"] !== undefined) whenAncestorsGo(() => end());
   // A closed terminal also closes what is printed on; nobody reads it any more, which is no fault.
   for (const stream of [process.stdout, process.stderr]) stream.on("error", () => undefined);
   return end;
