@@ -23,6 +23,8 @@ const shelfEntrySchema = z.strictObject({
 });
 
 const openedSchema = z.strictObject({
+  /** the host's token for this opening: a window gives it with its calls, and another opening refuses them */
+  opening: z.string().min(1).max(100),
   fileName: z.string(),
   /** null where edits are accepted; otherwise the sentence that says why the study is only shown */
   readOnlyBecause: z.string().nullable(),

@@ -19,6 +19,8 @@ export interface HostSupport {
 
 /** The study that is open in this service. */
 export interface OpenStudy {
+  /** names this opening of the file, so that a window showing an earlier one is told apart */
+  opening: string;
   file: StudyFile;
   state: StudyState;
   seq: number;
