@@ -1,15 +1,19 @@
 import vue from "@vitejs/plugin-vue";
 import { defineConfig } from "electron-vite";
+import { contract } from "./src/contract.ts";
 
 export default defineConfig({
   main: {
     build: {
       target: "node24",
       outDir: "out/main",
+      // Everything is bundled, so that the packed app needs no node_modules.
+      externalizeDeps: false,
       lib: { entry: { electron: "main/hosts/electron/main.ts" }, formats: ["es"] },
     },
   },
   preload: {
+    define: { __CALL_NAMES__: JSON.stringify(Object.keys(contract)) },
     build: {
       target: "node24",
       outDir: "out/preload",

@@ -10,6 +10,11 @@ const verbs: Record<string, () => Promise<Verb>> = {
   plan: async () => (await import("./verbs/plan.ts")).plan,
   demo: async () => (await import("./verbs/demo.ts")).demo,
   inspect: async () => (await import("./verbs/inspect.ts")).inspect,
+  import: async () => (await import("./verbs/import.ts")).importVerb,
+  export: async () => (await import("./verbs/export.ts")).exportVerb,
+  schema: async () => (await import("./verbs/schema.ts")).schema,
+  report: async () => (await import("./verbs/report.ts")).report,
+  sheet: async () => (await import("./verbs/sheet.ts")).sheet,
   host: async () => (await import("./verbs/host.ts")).host,
 };
 

@@ -23,6 +23,7 @@ import {
 } from "./service/backing-up.ts";
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
+import { anchorOf } from "./service/standalone.ts";
 import { listShelf, pathForName, refFor } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
@@ -56,7 +57,12 @@ function entries(read: () => Change[]): Answer<{ changes: Change[] }> {
 /** One handler a call of the contract. Hosts reach storage only through here. */
 export const handlers: Handlers = {
   "host.about": ({ support }) =>
-    ok({ host: support.host, version: support.version, dialogs: support.dialogs !== null }),
+    ok({
+      host: support.host,
+      version: support.version,
+      dialogs: support.dialogs !== null,
+      savesPdf: support.savePdf !== undefined,
+    }),
   "shelf.list": (context) => ok({ folder: context.support.folder, entries: listShelf(context) }),
   "study.create": async (context, { name, by }) => {
     const path = await newPath(context, name);
@@ -129,6 +135,16 @@ export const handlers: Handlers = {
   "shelf.backups": (context, { ref }) => backupsOfShelf(context, ref),
   "shelf.restore": (context, { ref, backup }) => restoreOnShelf(context, ref, backup),
   "shelf.salvage": (context, { ref }) => salvageOnShelf(context, ref),
+  "study.anchor": ({ open }) => (open ? ok(anchorOf(open.file)) : refused("No study is open.", "no-study")),
+  "paper.savePdf": async ({ support }, { name, paperSize }) => {
+    if (!support.savePdf)
+      return refused("This window cannot write a PDF itself: print, and choose PDF as the printer.");
+    try {
+      return ok({ saved: await support.savePdf(name, paperSize) });
+    } catch {
+      return refused("The PDF could not be written there: choose another place.");
+    }
+  },
   "draft.list": ({ open }) => ok({ drafts: open?.file.drafts() ?? [] }),
   "draft.keep": (context, { place, text, reason }) => {
     if (!context.open) return refused("No study is open.", "no-study");

@@ -1,9 +1,7 @@
 import type { Answer, CallName, InputOf, OutputOf } from "../src/contract.ts";
 
 /** What the desktop window's preload exposes: exactly the contract's calls, nothing else. */
-interface Bridge {
-  call(name: string, input: unknown): Promise<unknown>;
-}
+type Bridge = Record<CallName, (input: unknown, opening: string | null) => Promise<unknown>>;
 
 declare global {
   interface Window {
@@ -11,11 +9,23 @@ declare global {
   }
 }
 
+let opening: string | null = null;
+
+/** Ties this window's calls to the opening of a study that it shows; the host refuses them once another is open. */
+export function bindTo(token: string | null): void {
+  opening = token;
+}
+
 async function overHttp(name: string, input: unknown): Promise<unknown> {
   const response = await fetch(`/call/${name}`, {
     method: "POST",
-    headers: { "content-type": "application/json" },
+    headers: {
+      "content-type": "application/json",
+      ...(opening === null ? {} : { "x-flocwright-opening": opening }),
+    },
     body: JSON.stringify(input),
+    // A draft is small and may be on its way while the window closes.
+    keepalive: name.startsWith("draft."),
   });
   return response.json();
 }
@@ -26,7 +36,9 @@ async function overHttp(name: string, input: unknown): Promise<unknown> {
  */
 export async function call<N extends CallName>(name: N, input: InputOf<N>): Promise<Answer<OutputOf<N>>> {
   try {
-    const answer = await (window.flocwright ? window.flocwright.call(name, input) : overHttp(name, input));
+    const answer = await (window.flocwright
+      ? window.flocwright[name](input, opening)
+      : overHttp(name, input));
     return answer as Answer<OutputOf<N>>;
   } catch {
     return {

@@ -8,6 +8,7 @@ import { call } from "./client.ts";
 import { router } from "./router.ts";
 import { useDrafts } from "./stores/drafts.ts";
 import { useStudy } from "./stores/study.ts";
+import { holdConnection } from "./windows.ts";
 
 // A study that is open in the host already (a reload, an address with a room in it) is taken up before the first room is
 // chosen, so that the room asked for is the room shown.
@@ -18,4 +19,5 @@ async function start(): Promise<void> {
   app.use(router).mount("#app");
 }
 
+holdConnection();
 void start();

@@ -12,6 +12,13 @@ export const router = createRouter({
     { path: "/dose", name: "dose", component: () => import("./rooms/dose/DoseRoom.vue") },
     { path: "/plant", name: "plant", component: () => import("./rooms/plant/PlantRoom.vue") },
     { path: "/record", name: "record", component: () => import("./rooms/record/RecordRoom.vue") },
+    {
+      path: "/exchange",
+      name: "exchange",
+      component: () => import("./rooms/record/exchange/ExchangeRoom.vue"),
+    },
+    { path: "/sheet", name: "sheet", component: () => import("./report/SheetView.vue") },
+    { path: "/report", name: "report", component: () => import("./report/ReportView.vue") },
     { path: "/:anything(.*)*", redirect: "/" },
   ],
 });

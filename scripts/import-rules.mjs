@@ -18,6 +18,7 @@ const domainAllowed = {
   choice: ["units", "curve"],
   plant: ["units", "product"],
   exchange: ["units"],
+  report: ["units", "curve", "choice", "plant", "bench", "study"],
 };
 
 function files(folder) {

@@ -12,7 +12,7 @@ import { createDispatcher } from "../main/dispatch.ts";
 import { findBrowser, quietFlags } from "./browser.mjs";
 
 const [width = 1280, height = 800] = process.argv.slice(2).map(Number);
-const rooms = ["sample", "bench", "curves", "dose", "plant", "record"];
+const rooms = ["sample", "bench", "curves", "dose", "plant", "record", "sheet", "report"];
 const folder = join(import.meta.dirname, "..", "screens");
 mkdirSync(folder, { recursive: true });
 const built = await ensureBuilt();
@@ -36,7 +36,7 @@ async function shoot(kind) {
     await page.goto(host.url);
     for (const room of rooms) {
       await page.goto(`http://127.0.0.1:${host.port}/#/${room}`);
-      await page.waitForTimeout(room === "curves" || room === "dose" ? 1500 : 700);
+      await page.waitForTimeout(["curves", "dose", "report"].includes(room) ? 1500 : 700);
       await page.screenshot({ path: join(folder, `${kind}-${room}-${theme}-${width}.png`) });
     }
     await page.context().close();

@@ -4,9 +4,11 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { ensureBuilt } from "../main/hosts/loopback/build.ts";
+import { endBrowser, endWithWindow } from "../main/hosts/loopback/app-window.ts";
+import { endGracefully } from "../main/hosts/loopback/ending.ts";
 import { startLoopback } from "../main/hosts/loopback/server.ts";
 import { loopbackSupport } from "../main/hosts/loopback/support.ts";
-import { closeContext, createContext, openDemoAtStart } from "../main/service.ts";
+import { createContext, openDemoAtStart } from "../main/service.ts";
 import { findBrowser, quietFlags } from "./browser.mjs";
 
 const root = join(import.meta.dirname, "..");
@@ -36,17 +38,8 @@ async function openLoopback(pagesFolder) {
   if (!opened.ok) console.error(opened.message);
   const browser = hasDisplay() ? findBrowser() : null;
   const running = await startLoopback(context, { port: 0, pagesFolder, once: browser !== null });
-  let ended = false;
-  const end = async () => {
-    if (ended) return;
-    ended = true;
-    closeContext(context);
-    await running.close();
-    process.exit(0);
-  };
-  process.once("SIGINT", end);
-  process.once("SIGTERM", end);
   if (!browser) {
+    endGracefully(context, running);
     console.log(
       `${hasDisplay() ? "No browser was found" : "There is no display"}: open ${running.url} in a browser. Ctrl+C ends.`,
     );
@@ -56,15 +49,14 @@ async function openLoopback(pagesFolder) {
   const child = spawn(
     browser,
     [`--app=${running.url}`, `--user-data-dir=${profile}`, "--window-size=1280,800", ...quietFlags()],
-    {
-      stdio: "ignore",
-    },
+    { stdio: "ignore" },
   );
-  child.on("error", () => console.log(`The browser could not be started: open ${running.url} in one.`));
-  child.on("exit", () => {
+  const end = endGracefully(context, running, async () => {
+    await endBrowser(child);
     rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-    void end();
   });
+  child.on("error", () => console.log(`The browser could not be started: open ${running.url} in one.`));
+  endWithWindow(child, running.windows, end);
 }
 
 const built = await ensureBuilt();
@@ -79,6 +71,8 @@ if (!electron && hasDisplay() && process.env.FLOCWRIGHT_HOST !== "browser") {
 }
 if (electron && hasDisplay() && process.env.FLOCWRIGHT_HOST !== "browser") {
   const child = spawn(electron, [root], { stdio: "inherit" });
+  // The desktop window saves and closes by itself when it is asked to; this process goes with it.
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => child.kill(signal));
   child.on("exit", (code) => process.exit(code ?? 0));
 } else {
   console.log(

@@ -30,6 +30,8 @@ const shelfEntrySchema = z.strictObject({
 });
 
 const openedSchema = z.strictObject({
+  /** the host's token for this opening: a window gives it with its calls, and another opening refuses them */
+  opening: z.string().min(1).max(100),
   fileName: z.string(),
   /** null where edits are accepted; otherwise the sentence that says why the study is only shown */
   readOnlyBecause: z.string().nullable(),
@@ -87,6 +89,8 @@ export const contract = {
       version: z.string(),
       /** whether the host can show its own file dialogs; otherwise studies live in one folder */
       dialogs: z.boolean(),
+      /** whether the host can write a PDF file itself; otherwise the browser's own printing does */
+      savesPdf: z.boolean(),
     }),
   },
   "shelf.list": {
@@ -154,6 +158,20 @@ export const contract = {
       fromHistory: z.int(),
       dropped: z.int(),
     }),
+  },
+  /** where the history stands, its chain of hashes checked: what ties a paper to the file */
+  "study.anchor": {
+    input: nothing,
+    output: z.strictObject({
+      changes: z.int().min(0),
+      head: z.string().regex(/^[0-9a-f]{64}$/),
+      whole: z.boolean(),
+    }),
+  },
+  /** prints what this window shows into a PDF file that the host's own dialog names; refused by a host that cannot */
+  "paper.savePdf": {
+    input: z.strictObject({ name: z.string().trim().min(1).max(300), paperSize: z.enum(["A4", "Letter"]) }),
+    output: z.strictObject({ saved: z.boolean() }),
   },
   "draft.list": { input: nothing, output: z.strictObject({ drafts: z.array(draftSchema) }) },
   "draft.keep": { input: draftSchema, output: done },

@@ -13,10 +13,14 @@ export interface HostSupport {
     chooseOpen(): Promise<string | null>;
     chooseSave(suggestedName: string): Promise<string | null>;
   } | null;
+  /** prints what the window shows into a PDF file of the person's choice; false where the choice was cancelled */
+  savePdf?(suggestedName: string, paperSize: "A4" | "Letter"): Promise<boolean>;
 }
 
 /** The study that is open in this service. */
 export interface OpenStudy {
+  /** names this opening of the file, so that a window showing an earlier one is told apart */
+  opening: string;
   file: StudyFile;
   state: StudyState;
   seq: number;

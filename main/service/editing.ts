@@ -48,9 +48,12 @@ export function applyEdit(
   });
 }
 
-function touchesDecision(command: Command): boolean {
+/** What somebody has put their name to: undo never takes it back behind their back. */
+const approvals = new Set(["decision", "tableApproval"]);
+
+function touchesApproval(command: Command): boolean {
   const parts = command.do === "together" ? command.commands : [command];
-  return parts.some((part) => part.kind === "decision");
+  return parts.some((part) => approvals.has(part.kind));
 }
 
 /** Takes the last edit back, or does it again: an entry of its own in the history. */
@@ -61,9 +64,9 @@ export function moveOnLine(context: Context, direction: "undo" | "redo", by: str
   if (!next.ok) return refused(next.message);
   const change = open.file.change(next.value);
   if (!change) return refused("This step is no longer in the history.");
-  if (direction === "undo" && touchesDecision(change.command))
+  if (direction === "undo" && touchesApproval(change.command))
     return refused(
-      "The last step approved or withdrew a dose, and that is not undone: withdraw the decision with a reason instead.",
+      "The last step approved or withdrew a dose or a table of settings, and that is not undone: withdraw it with a reason, or approve anew.",
     );
   if (direction === "undo" && change.by !== "" && by !== "" && change.by !== by)
     return refused(`The last step was made by ${change.by}: only they undo it.`);

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { basename } from "node:path";
 import type { Opened } from "../../src/contract.ts";
@@ -13,6 +14,7 @@ import type { Context, OpenStudy } from "./context.ts";
 /** What a page is told about the study that is open. */
 export function openedOf(open: OpenStudy): Opened {
   return {
+    opening: open.opening,
     fileName: basename(open.file.path),
     readOnlyBecause: open.file.readOnlyBecause,
     notices: open.file.notices,
@@ -62,6 +64,7 @@ export function openPath(context: Context, path: string): Outcome<OpenStudy> {
   const last = file.value.lastChange();
   closeOpen(context);
   context.open = {
+    opening: randomUUID(),
     file: file.value,
     state: state.value,
     seq: last?.seq ?? 0,

@@ -1,8 +1,10 @@
 import type { Outcome } from "../../src/outcome.ts";
 import { bad, good } from "../../src/outcome.ts";
 import type { Command } from "../../src/study/commands.ts";
+import type { PaperHistory } from "../../src/report/paper-input.ts";
+import type { StudyState } from "../../src/study/schema/records.ts";
 import { firstDifference } from "../storage/replay.ts";
-import { openStudyFile } from "../storage/study-file.ts";
+import { openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import { writeNewStudy } from "./opening.ts";
 
 /** Writes a new study file from a list of edits. */
@@ -56,4 +58,25 @@ export function summarise(path: string, now: string): Outcome<Summary> {
   } finally {
     file.value.close();
   }
+}
+
+/** A study as a paper needs it: its records and where its history stands. The file is only read. */
+export function readStudy(path: string, now: string): Outcome<{ state: StudyState; history: PaperHistory }> {
+  const file = openStudyFile(path, now, { onlyRead: true });
+  if (!file.ok) return file;
+  try {
+    const state = file.value.readState();
+    if (!state.ok) return state;
+    return good({ state: state.value, history: anchorOf(file.value) });
+  } catch {
+    return bad("The history in this file cannot be read. It is left as it is.");
+  } finally {
+    file.value.close();
+  }
+}
+
+/** Where a file's history stands, its chain of hashes checked from the start. */
+export function anchorOf(file: StudyFile): PaperHistory {
+  const { chain, chainHead, changes } = file.inspect();
+  return { changes, head: chainHead, whole: chain === "whole" };
 }

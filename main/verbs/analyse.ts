@@ -1,5 +1,5 @@
 import { analyseJars } from "../../src/curve/analyse.ts";
-import { responseSpecs, type AnalyseRow } from "../../src/curve/analyse-types.ts";
+import { responseSpecs, type AnalyseRow, type ResponseName } from "../../src/curve/analyse-types.ts";
 import { numberAt, readingAt, type Table } from "../../src/exchange/table.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
@@ -9,6 +9,15 @@ import type { Verb } from "./verb.ts";
 
 const usage = "analyse FILE.csv [--decimal . | ,]";
 const doseHeads = ["dose_a_kg_per_t", "dose_b_kg_per_t"] as const;
+
+const leftOutHeads: Partial<Record<ResponseName, string>> = {
+  turbidity_ntu: "turbidity_left_out",
+  filtrate_tss_mg_per_l: "filtrate_tss_left_out",
+  cake_ts_pct: "cake_left_out",
+  cst_s: "cst_left_out",
+  drained_ml: "drained_left_out",
+  srf_tm_per_kg: "srf_left_out",
+};
 
 /** `analyse`: every response of a jar table, with a verdict each. */
 export const analyse: Verb = {
@@ -47,7 +56,13 @@ function rowsOf(table: Table): Outcome<AnalyseRow[]> {
       `${table.name}: there is no response column; there could be ${responseSpecs.map((spec) => spec.name).join(", ")}.`,
     );
   const rows: AnalyseRow[] = [];
+  // In an exported table a filled reason says that the jar, or that one reading, does not count.
+  const isOut = (row: Table["rows"][number], head: string) => {
+    const column = table.heads.indexOf(head);
+    return column >= 0 && row.cells[column] !== "";
+  };
   for (const row of table.rows) {
+    if (isOut(row, "left_out")) continue;
     const place = (column: number) => `${table.name}: line ${row.line}, column ${table.heads[column]}`;
     const doses: number[] = [];
     for (const column of doseColumns) {
@@ -62,7 +77,7 @@ function rowsOf(table: Table): Outcome<AnalyseRow[]> {
     if (!extra.ok) return extra;
     const readings: AnalyseRow["readings"] = {};
     for (const { spec, column } of columns) {
-      if (column < 0) continue;
+      if (column < 0 || isOut(row, leftOutHeads[spec.name] ?? "")) continue;
       const reading = readingAt(table, row, column);
       if (!reading.ok) return reading;
       if (reading.value === null) continue;

@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { closeContext, createContext, openAtStart } from "../service.ts";
+import { endGracefully } from "../hosts/loopback/ending.ts";
 import { startLoopback } from "../hosts/loopback/server.ts";
 import { loopbackSupport } from "../hosts/loopback/support.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
@@ -40,12 +41,7 @@ async function runHost(args: string[]): Promise<Outcome<unknown>> {
   if (!opened.ok) return bad(`${values["study"]}: ${opened.message}`);
   try {
     const running = await startLoopback(context, { port: port.value, pagesFolder: built.value, once: false });
-    const end = () => {
-      closeContext(context);
-      void running.close().then(() => process.exit(0));
-    };
-    process.once("SIGTERM", end);
-    process.once("SIGINT", end);
+    endGracefully(context, running);
     return good({ url: running.url });
   } catch (error) {
     closeContext(context);

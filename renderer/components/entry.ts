@@ -17,7 +17,10 @@ export interface EntryOptions<T> {
  */
 export function useEntry<T>(options: EntryOptions<T>) {
   const drafts = useDrafts();
-  const waiting = drafts.drafts[options.place()];
+  // Text that was accepted just before the program died is no draft any more.
+  const kept = drafts.drafts[options.place()];
+  const waiting = kept && kept.text !== options.stored() ? kept : undefined;
+  if (kept && !waiting) drafts.drop(options.place());
   const text = ref(waiting?.text ?? options.stored());
   const reason = ref(waiting ? waiting.reason || "Not accepted yet: leave the cell to try it again." : "");
   const dirty = ref(waiting !== undefined);

@@ -32,11 +32,22 @@ export const useDrafts = defineStore("drafts", () => {
     clearTimeout(timers.get(place));
     timers.set(
       place,
-      setTimeout(() => {
-        timers.delete(place);
-        void call("draft.keep", { place, text: text.slice(0, 2000), reason });
-      }, after),
+      setTimeout(() => void write(place), after),
     );
+  }
+
+  function write(place: string): Promise<unknown> {
+    clearTimeout(timers.get(place));
+    timers.delete(place);
+    const draft = drafts.value[place];
+    return draft
+      ? call("draft.keep", { place, text: draft.text.slice(0, 2000), reason: draft.reason })
+      : Promise.resolve();
+  }
+
+  /** Writes at once whatever was waiting for a pause in the typing: the window is about to go. */
+  async function flush(): Promise<void> {
+    await Promise.all([...timers.keys()].map(write));
   }
 
   /** Forgets the text of a place once it was accepted or given up. */
@@ -48,5 +59,5 @@ export const useDrafts = defineStore("drafts", () => {
     void call("draft.drop", { place });
   }
 
-  return { drafts, load, keep, drop };
+  return { drafts, load, keep, drop, flush };
 });

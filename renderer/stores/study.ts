@@ -5,7 +5,7 @@ import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import type { Change } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
-import { call } from "../client.ts";
+import { bindTo, call } from "../client.ts";
 import { usePeople } from "./people.ts";
 
 export type SaveState = "saved" | "saving" | "not-saved";
@@ -24,6 +24,8 @@ export const useStudy = defineStore("study", () => {
   const state = shallowRef<StudyState | null>(null);
   const fileName = ref("");
   const readOnlyBecause = ref<string | null>(null);
+  /** whether the host has another study open by now, so that this window can only be loaded anew */
+  const leftBehind = ref(false);
   const notices = ref<string[]>([]);
   const saveState = ref<SaveState>("saved");
   const savedAt = ref<string | null>(null);
@@ -43,12 +45,14 @@ export const useStudy = defineStore("study", () => {
 
   function accept(opened: Opened | null): boolean {
     if (!opened) return false;
+    bindTo(opened.opening);
     durable = opened.state;
     state.value = opened.state;
     seq = opened.seq;
     changes.value = seq;
     fileName.value = opened.fileName;
     readOnlyBecause.value = opened.readOnlyBecause;
+    leftBehind.value = false;
     notices.value = opened.notices;
     savedAt.value = opened.savedAt;
     undoNext.value = opened.undo;
@@ -61,6 +65,8 @@ export const useStudy = defineStore("study", () => {
   function follow(acknowledged: Omit<Acknowledged, "savedAt">): void {
     for (const change of acknowledged.changes) {
       if (change.seq <= seq || !durable) continue;
+      // Something came in between that this window has not seen: it is fetched in its order first.
+      if (change.seq !== seq + 1) break;
       const applied = applyCommand(durable, change.command);
       if (applied.ok) durable = applied.value.state;
       seq = change.seq;
@@ -87,7 +93,14 @@ export const useStudy = defineStore("study", () => {
 
   async function catchUp(): Promise<Outcome<null>> {
     const since = await call("study.since", { afterSeq: seq });
+    // Another window closed this study or opened another: what stands here stays to be read, and takes no edits.
+    if (!since.ok && since.code === "no-study") {
+      readOnlyBecause.value = since.message;
+      leftBehind.value = true;
+    }
+    if (!since.ok && since.code === "failed") trouble.value = since.message;
     if (!since.ok) return bad(since.message);
+    if (queue.length === 0) trouble.value = null;
     if (since.value.changes.length > 0) {
       follow(since.value);
       overlay();
@@ -130,6 +143,12 @@ export const useStudy = defineStore("study", () => {
     return sending;
   }
 
+  /** Waits for every edit under way; false where one of them cannot be written at the moment. */
+  async function settled(): Promise<boolean> {
+    await drain();
+    return queue.length === 0;
+  }
+
   /** Applies an edit: shown at once, settled when it is durable or refused (with the sentence). */
   function run(command: Command, why = ""): Promise<Outcome<null>> {
     if (!state.value) return Promise.resolve(bad("No study is open."));
@@ -146,12 +165,15 @@ export const useStudy = defineStore("study", () => {
 
   async function move(direction: "undo" | "redo"): Promise<Outcome<null>> {
     await drain();
+    const looked = await catchUp();
+    if (!looked.ok) return looked;
     const answer = await call(direction === "undo" ? "study.undo" : "study.redo", {
       by: usePeople().current,
     });
     if (!answer.ok) return bad(answer.message);
     follow(answer.value);
     savedAt.value = answer.value.savedAt;
+    if (seq < answer.value.seq) await catchUp();
     state.value = durable;
     return good(null);
   }
@@ -169,6 +191,7 @@ export const useStudy = defineStore("study", () => {
     isOpen,
     fileName,
     readOnlyBecause,
+    leftBehind,
     notices,
     saveState,
     savedAt,
@@ -181,6 +204,7 @@ export const useStudy = defineStore("study", () => {
     undo: () => move("undo"),
     redo: () => move("redo"),
     catchUp,
+    settled,
     close,
   };
 });

@@ -135,9 +135,13 @@ const jarsPerStandard = 6;
 /**
  * A trial plan: doses of the design with their replicates, no-polymer, standard and centre jars in a seeded random
  * order (standards spread evenly through it, to show sludge ageing), syringe volumes, and blank water that brings every
- * jar to the largest total volume. `random` answers numbers in [0, 1).
+ * jar to the largest total volume. `random` answers numbers in [0, 1); `number` writes those in the warnings.
  */
-export function makePlan(input: PlanInput, random: () => number): Outcome<Plan> {
+export function makePlan(
+  input: PlanInput,
+  random: () => number,
+  number: (value: number) => string = (value) => String(Number(value.toPrecision(3))),
+): Outcome<Plan> {
   const warnings: string[] = [];
   const design = dosesOf(input, warnings);
   if (!design.ok) return design;
@@ -184,7 +188,7 @@ export function makePlan(input: PlanInput, random: () => number): Outcome<Plan> 
     volumes.push({ a: a.value, b: b.value });
   }
   const largest = Math.max(...volumes.map(({ a, b }) => a + b));
-  warnings.push(...volumeWarnings(volumes, largest, input.sampleVolumeMl));
+  warnings.push(...volumeWarnings(volumes, largest, input.sampleVolumeMl, number));
   return good({
     jars: running.map(({ role, pair }, i) => ({
       order: i + 1,
@@ -206,7 +210,12 @@ function standardDose(input: PlanInput, doses: Pair[]): Pair {
   return doses[Math.floor(doses.length / 2)]!;
 }
 
-function volumeWarnings(volumes: Pair[], largest: number, sampleMl: number): string[] {
+function volumeWarnings(
+  volumes: Pair[],
+  largest: number,
+  sampleMl: number,
+  number: (value: number) => string,
+): string[] {
   const warnings: string[] = [];
   for (const letter of ["a", "b"] as const) {
     const used = volumes.map((one) => one[letter]).filter((volume) => volume > 0);
@@ -214,16 +223,16 @@ function volumeWarnings(volumes: Pair[], largest: number, sampleMl: number): str
     const least = Math.min(...used);
     if (least < usualSyringeMl * smallestShareOfSyringe)
       warnings.push(
-        `The smallest volume of solution ${letter.toUpperCase()}, ${least.toPrecision(3)} mL, is too small to be accurate in a ${usualSyringeMl} mL syringe: use a weaker stock or a smaller syringe.`,
+        `The smallest volume of solution ${letter.toUpperCase()}, ${number(least)} mL, is too small to be accurate in a ${usualSyringeMl} mL syringe: use a weaker stock or a smaller syringe.`,
       );
   }
   if (largest > 0.5 * sampleMl)
     warnings.push(
-      `The largest volume, ${largest.toPrecision(3)} mL, is too large for the jar: make a stronger stock.`,
+      `The largest volume, ${number(largest)} mL, is too large for the jar: make a stronger stock.`,
     );
   if (largest > 0.1 * sampleMl)
     warnings.push(
-      `Up to ${largest.toPrecision(3)} mL are added to ${sampleMl} mL, more than 10 %: make a stronger stock, and keep the blank water so that all jars are diluted alike.`,
+      `Up to ${number(largest)} mL are added to ${sampleMl} mL, more than 10 %: make a stronger stock, and keep the blank water so that all jars are diluted alike.`,
     );
   return warnings;
 }

@@ -1,19 +1,11 @@
 import Papa from "papaparse";
 import { bad, good, type Outcome } from "../outcome.ts";
-import { decidedMark, parseReading, type DecimalMark, type TypedReading } from "../units/number-entry.ts";
+import { parseReading, type DecimalMark, type TypedReading } from "../units/number-entry.ts";
+import { tableOf, type Grid, type Table } from "./grid.ts";
+import { limits } from "./limits.ts";
 
-/** A file of separated values: heads as written, rows with the line each begins on (head = 1). */
-export interface Table {
-  /** the file's name for sentences */
-  name: string;
-  heads: string[];
-  rows: { line: number; cells: string[] }[];
-  separator: "," | ";" | "\t";
-  /** null where no cell decides it */
-  mark: DecimalMark | null;
-}
+export type { Table } from "./grid.ts";
 
-const largestCell = 10_000;
 // Powers of a fit stay finite up to here, and nothing measured comes near.
 const largestSize = 1e15;
 
@@ -22,42 +14,42 @@ const largestSize = 1e15;
  * that decide it; a file separated by commas has the point. Faults name file, line and column.
  */
 export function readTable(text: string, name: string, mark: DecimalMark | null): Outcome<Table> {
+  const grid = readSeparated(text, name);
+  return grid.ok ? tableOf(grid.value, name, mark) : grid;
+}
+
+/** Splits separated values into lines and cells, as they are written. */
+export function readSeparated(text: string, name: string): Outcome<Grid> {
   const body = text.replace(/^\uFEFF/, "");
   if (body.trim() === "") return bad(`${name}: the file is empty.`);
   if (body.includes("\u0000")) return bad(`${name}: is not text; save the sheet as CSV in UTF-8.`);
+  const ends = countLineEnds(body);
+  if (ends > limits.rows * 4)
+    return bad(`${name}: there are more than ${limits.rows * 4} lines; ${limits.rows} rows are the most.`);
   const separator = separatorOf(body);
   const parsed = Papa.parse<string[]>(body, { delimiter: separator, skipEmptyLines: false });
   const quote = parsed.errors.find((error) => error.type === "Quotes");
-  const lines = startLines(body, parsed.data, separator);
+  const lines = startLines(parsed.data, separator, ends + 1);
   if (quote)
     return bad(`${name}: line ${lines[quote.row ?? 0] ?? 1} has a quotation mark that is never closed.`);
-  const filled = parsed.data
-    .map((cells, index) => ({ line: lines[index] ?? index + 1, cells: cells.map((cell) => cell.trim()) }))
-    .filter(({ cells }) => cells.some((cell) => cell !== ""));
-  const [head, ...rows] = filled;
-  if (!head) return bad(`${name}: the file is empty.`);
-  const heads = head.cells;
-  while (heads.length > 1 && heads.at(-1) === "") heads.pop();
-  const blank = heads.findIndex((title) => title === "");
-  if (blank >= 0) return bad(`${name}: column ${blank + 1} of line ${head.line} has no head.`);
-  const twin = heads.find((title, index) => heads.indexOf(title) !== index);
-  if (twin !== undefined) return bad(`${name}: line ${head.line} has two columns called "${twin}".`);
-  if (rows.length === 0) return bad(`${name}: there are no rows below the head.`);
-  for (const row of rows) {
-    const extra = row.cells.slice(heads.length).findIndex((cell) => cell !== "");
-    if (extra >= 0)
-      return bad(`${name}: line ${row.line} has more cells than the head has columns (${heads.length}).`);
-    const long = row.cells.findIndex((cell) => cell.length > largestCell);
-    if (long >= 0) return bad(`${name}: line ${row.line}, column ${heads[long]}: the cell is far too long.`);
-    row.cells = heads.map((_, index) => row.cells[index] ?? "");
-  }
-  const found = mark === null ? inferMark(rows, heads, name, separator) : good<DecimalMark | null>(mark);
-  if (!found.ok) return found;
-  return good({ name, heads, rows, separator, mark: found.value });
+  return good({
+    sheet: "",
+    rows: parsed.data.map((cells, index) => ({ line: lines[index] ?? index + 1, cells })),
+    separator,
+  });
 }
 
-function separatorOf(body: string): Table["separator"] {
-  const line = body.split(/\r\n|\n|\r/).find((candidate) => candidate.trim() !== "") ?? "";
+function countLineEnds(body: string): number {
+  let count = 0;
+  for (let at = 0; at < body.length; at++) {
+    const code = body.charCodeAt(at);
+    if (code === 10 || (code === 13 && body.charCodeAt(at + 1) !== 10)) count += 1;
+  }
+  return count;
+}
+
+function separatorOf(body: string): NonNullable<Grid["separator"]> {
+  const line = /[^\r\n]*\S[^\r\n]*/.exec(body.slice(0, 1_000_000))?.[0] ?? "";
   const bare = line.replace(/"[^"]*"/g, "");
   if (bare.includes(";")) return ";";
   if (bare.includes("\t")) return "\t";
@@ -65,8 +57,7 @@ function separatorOf(body: string): Table["separator"] {
 }
 
 // Papa answers rows, not lines: a quoted cell may hold line ends, so each row's first line is counted from its text.
-function startLines(body: string, rows: string[][], separator: string): number[] {
-  const physical = body.split(/\r\n|\n|\r/).length;
+function startLines(rows: string[][], separator: string, physical: number): number[] {
   if (physical === rows.length) return rows.map((_, index) => index + 1);
   let line = 1;
   return rows.map((cells) => {
@@ -74,28 +65,6 @@ function startLines(body: string, rows: string[][], separator: string): number[]
     line += 1 + cells.join(separator).split(/\r\n|\n|\r/).length - 1;
     return at;
   });
-}
-
-function inferMark(
-  rows: Table["rows"],
-  heads: string[],
-  name: string,
-  separator: Table["separator"],
-): Outcome<DecimalMark | null> {
-  let first: { mark: DecimalMark; line: number; head: string } | null = null;
-  for (const row of rows)
-    for (const [index, cell] of row.cells.entries()) {
-      const mark = decidedMark(cell);
-      if (mark === null) continue;
-      if (first === null) first = { mark, line: row.line, head: heads[index] ?? "" };
-      else if (first.mark !== mark)
-        return bad(
-          `${name}: line ${row.line}, column ${heads[index] ?? ""}: "${cell}" has another decimal mark than line ${first.line}, column ${first.head}.`,
-        );
-    }
-  // A comma that separates cells is not the decimal mark, so there the point is, even where no cell decides it.
-  if (first === null && separator === ",") return good(".");
-  return good(first?.mark ?? null);
 }
 
 /** The place of a column by its head, or the sentence that lists what there is. */

@@ -36,10 +36,13 @@ const setSchema = z.strictObject({
 });
 const removeSchema = z.strictObject({ do: z.literal("remove"), kind: kindSchema, id: idSchema });
 const simpleSchema = z.discriminatedUnion("do", [addSchema, setSchema, removeSchema]);
+/** The most records one step may touch: an import of 10,000 jars with all their readings fits. */
+export const mostTogether = 120_000;
+
 const togetherSchema = z.strictObject({
   do: z.literal("together"),
   label: z.string().min(1).max(300),
-  commands: z.array(simpleSchema).min(1).max(20_000),
+  commands: z.array(simpleSchema).min(1).max(mostTogether),
 });
 
 /** The shape of a command as it crosses a boundary. */
@@ -85,8 +88,11 @@ export function applyCommand(state: StudyState, command: Command): Outcome<Appli
     const step = prepare(tables, one);
     if (!step.ok) return step;
     write(one.kind, step.value.id, step.value.record);
-    inverses.unshift(step.value.inverse);
+    inverses.push(step.value.inverse);
   }
+
+  // What was done last is taken back first.
+  inverses.reverse();
 
   const next = tables as StudyState;
   const places = [...touched.values()];

@@ -21,6 +21,7 @@ import type { Command, SimpleCommand } from "../../src/study/commands.ts";
 import { writeDemo } from "../../main/service/standalone.ts";
 import { openStudyFile } from "../../main/storage/study-file.ts";
 import { demoCommands } from "../../src/study/demo.ts";
+import { timeImportPreviews } from "./import.ts";
 
 const root = join(import.meta.dirname, "..", "..");
 const folder = mkdtempSync(join(tmpdir(), "flocwright-bench-"));
@@ -216,6 +217,8 @@ if (wantsData) compareWithYardstick(data as BenchData, ours);
     1000,
   );
 }
+
+for (const { name, values } of await timeImportPreviews(5)) print(name, "ms", values, 2000);
 
 // In the browser: start to first usable screen, and an edit to the updated strip.
 const browserPath = findBrowser();

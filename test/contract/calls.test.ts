@@ -162,3 +162,29 @@ describe("fuzz", () => {
     expect(accepted).toBeLessThan(600);
   });
 });
+
+test("a paper's anchor is the head of the history that inspect walks", async () => {
+  const before = await call("study.anchor", {});
+  expect(before).toMatchObject({
+    ok: true,
+    value: { changes: await seqNow(), whole: true, head: expect.stringMatching(/^[0-9a-f]{64}$/) as string },
+  });
+  const command = { do: "set", kind: "jar", id: "jar-1-03", fields: { note: "anchored" } };
+  expect(await call("study.apply", { command, afterSeq: await seqNow(), by: "A" })).toMatchObject({
+    ok: true,
+  });
+  const after = await call("study.anchor", {});
+  expect(after).toMatchObject({ ok: true, value: { changes: await seqNow(), whole: true } });
+  expect((after as { value: { head: string } }).value.head).not.toBe(
+    (before as { value: { head: string } }).value.head,
+  );
+});
+
+test("a host that cannot write a PDF says so, and what to do instead", async () => {
+  expect(await call("host.about", {})).toMatchObject({ value: { savesPdf: false } });
+  expect(await call("paper.savePdf", { name: "Sheet", paperSize: "A4" })).toMatchObject({
+    ok: false,
+    code: "refused",
+    message: expect.stringMatching(/print, and choose PDF/) as string,
+  });
+});

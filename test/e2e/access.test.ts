@@ -31,6 +31,10 @@ for (const theme of ["light", "dark"] as const)
       for (const { id, nodes } of found.violations)
         for (const node of nodes) faults.push(`${where}: ${id}: ${node.target.join(" ")}`);
     };
+    await page.keyboard.press("F1");
+    await expect(page.getByRole("region", { name: "Keys and words" })).toBeFocused();
+    await look("keys and words");
+    await page.keyboard.press("Escape");
     await page.locator('[data-room="bench"]').click();
     await page.getByRole("button", { name: "Details of jar 5" }).click();
     for (const name of ["Filtration test (specific resistance)", "Cake dish"])

@@ -118,8 +118,12 @@ test("a pump is calibrated, checked, run three times, and the factor found moves
   await page.getByRole("button", { name: "Approve these settings anew" }).click();
   await expect(room(page, "Plant")).toContainText("not checked");
   await expect(page.getByText(/not at this setting: check again here/)).toBeVisible();
+  // an approval is not undone behind the back of who gave it
   await page.getByRole("button", { name: "Undo" }).click();
-  await expect(room(page, "Plant")).toContainText("out of date");
+  await expect(
+    page.getByText(/that is not undone: withdraw it with a reason, or approve anew/),
+  ).toBeVisible();
+  await expect(room(page, "Plant")).toContainText("not checked");
 });
 
 test("feed by level and by supply less return, a unit that cannot keep up, limits that are broken: all in words", async ({

@@ -120,6 +120,10 @@ describe("the loopback host", () => {
   test("bounds what it reads", async () => {
     const body = JSON.stringify({ text: "x".repeat(9 * 1024 * 1024) });
     expect((await ask("/call/host.about", { method: "POST", headers: json(), body })).status).toBe(413);
+    const edit = JSON.stringify({ text: "x".repeat(49 * 1024 * 1024) });
+    expect((await ask("/call/study.apply", { method: "POST", headers: json(), body: edit })).status).toBe(
+      413,
+    );
     expect(
       JSON.parse((await ask("/call/host.about", { method: "POST", headers: json(), body: "{}" })).body),
     ).toMatchObject({ ok: true });

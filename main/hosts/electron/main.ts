@@ -1,12 +1,20 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
-import { app, BrowserWindow, dialog, ipcMain, protocol, session } from "electron";
-import packageFile from "../../../package.json" with { type: "json" };
+import { app, dialog, ipcMain, protocol, session, type BrowserWindow } from "electron";
+// By name, so that the build takes in the version and not what stands beside it.
+import { version } from "../../../package.json";
 import { createDispatcher } from "../../dispatch.ts";
 import { closeContext, createContext, openAtStart } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
-import { safeHeaders } from "../loopback/policy.ts";
-import { appOrigin, appScheme, callChannel } from "./names.ts";
+import { guardContents, guardSession } from "./guards.ts";
+import { setMenu } from "./menu.ts";
+import { appScheme, callChannel } from "./names.ts";
+import { pageHandler } from "./pages.ts";
+import { savePdf } from "./pdf.ts";
+import { isOwnPage } from "./sender.ts";
+import { settlePage } from "./settle.ts";
+import { studyArgument } from "./study-argument.ts";
+import { loadHome, openWindow } from "./window.ts";
 
 const filters = [{ name: "Flocwright study", extensions: ["flocwright"] }];
 const here = import.meta.dirname;
@@ -16,10 +24,12 @@ protocol.registerSchemesAsPrivileged([
 ]);
 
 let window: BrowserWindow | null = null;
+/** a study the system asked for before there was a window */
+let asked = studyArgument(process.argv, process.cwd());
 
 const context = createContext({
   host: "electron",
-  version: packageFile.version,
+  version,
   now: () => new Date().toISOString(),
   folder: process.env["FLOCWRIGHT_FOLDER"] ?? join(homedir(), "Flocwright"),
   dialogs: {
@@ -32,71 +42,54 @@ const context = createContext({
       return chosen.filePath ?? null;
     },
   },
+  savePdf: (name, pageSize) => (window ? savePdf(window, name, pageSize) : Promise.resolve(false)),
 });
 const dispatch = createDispatcher(context);
 
-function servePages(): void {
-  const pages = loadPages(join(here, "..", "renderer"));
-  protocol.handle(appScheme, (request) => {
-    const { host, pathname } = new URL(request.url);
-    const page = host === "app" ? pages.get(decodeURIComponent(pathname)) : undefined;
-    if (!page) return new Response("There is no such page.", { status: 404, headers: safeHeaders });
-    return new Response(new Uint8Array(page.body), {
-      headers: { ...safeHeaders, "content-type": page.type },
-    });
-  });
-}
-
-function createWindow(): void {
-  window = new BrowserWindow({
-    width: 1280,
-    height: 800,
-    minWidth: 960,
-    minHeight: 640,
-    show: false,
-    webPreferences: {
-      preload: join(here, "..", "preload", "preload.cjs"),
-      contextIsolation: true,
-      sandbox: true,
-      nodeIntegration: false,
-      webviewTag: false,
-    },
-  });
-  const { webContents } = window;
-  webContents.setWindowOpenHandler(() => ({ action: "deny" }));
-  webContents.on("will-navigate", (event, url) => {
-    if (!url.startsWith(`${appOrigin}/`)) event.preventDefault();
-  });
-  webContents.on("will-redirect", (event, url) => {
-    if (!url.startsWith(`${appOrigin}/`)) event.preventDefault();
-  });
-  webContents.on("will-attach-webview", (event) => event.preventDefault());
-  // A crashed page is loaded anew: everything acknowledged is on disk and the page picks up where it was.
-  webContents.on("render-process-gone", () => void window?.loadURL(`${appOrigin}/index.html`));
-  window.once("ready-to-show", () => window?.show());
-  window.on("closed", () => (window = null));
-  void window.loadURL(`${appOrigin}/index.html`);
+/** Opens a study that the system named; the page that is shown first writes what it has under way. */
+async function openNamed(path: string): Promise<void> {
+  if (window) {
+    const how = await settlePage(window);
+    if (how === "unsaved") {
+      dialog.showErrorBox(
+        "The other study was not opened",
+        "Something typed in this window is not saved yet.",
+      );
+      return;
+    }
+  }
+  const opened = openAtStart(context, path);
+  if (!opened.ok) dialog.showErrorBox("This study could not be opened", opened.message);
+  else if (window) await loadHome(window);
 }
 
 function start(): void {
-  session.defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));
-  session.defaultSession.setPermissionCheckHandler(() => false);
-  servePages();
-  ipcMain.handle(callChannel, (event, name: unknown, input: unknown) => {
-    const sender = event.senderFrame;
-    if (!sender || sender.parent !== null || !sender.url.startsWith(`${appOrigin}/`))
-      return { ok: false, code: "refused", message: "This page may not call Flocwright." };
-    return dispatch(String(name), input);
-  });
-  const study = process.argv.slice(1).find((argument) => argument.endsWith(".flocwright"));
-  if (study) openAtStart(context, study);
-  createWindow();
+  guardSession(session.defaultSession);
+  setMenu(process.platform);
+  protocol.handle(appScheme, pageHandler(loadPages(join(here, "..", "renderer"))));
+  ipcMain.handle(callChannel, (event, name: unknown, input: unknown, opening: unknown) =>
+    isOwnPage(event, window?.webContents)
+      ? dispatch(typeof name === "string" ? name : "", input, opening)
+      : { ok: false, code: "refused", message: "This page may not call Flocwright." },
+  );
+  if (asked) void openNamed(asked);
+  window = openWindow(join(here, "..", "preload", "preload.cjs"), app.isPackaged);
+  window.on("closed", () => (window = null));
+  void loadHome(window);
 }
 
 if (app.requestSingleInstanceLock()) {
-  app.on("second-instance", () => {
+  app.on("web-contents-created", (_event, contents) => guardContents(contents));
+  app.on("second-instance", (_event, words, workingFolder) => {
     if (window?.isMinimized()) window.restore();
     window?.focus();
+    const named = studyArgument(words, workingFolder);
+    if (named) void openNamed(named);
+  });
+  app.on("open-file", (event, path) => {
+    event.preventDefault();
+    if (app.isReady()) void openNamed(path);
+    else asked = path;
   });
   app.on("window-all-closed", () => app.quit());
   app.on("will-quit", () => closeContext(context));

@@ -39,3 +39,12 @@ export function loadPages(folder: string): Map<string, Page> {
   if (index) pages.set("/", index);
   return pages;
 }
+
+/** The page at an address's path, or null: an address that cannot be read as text is one that is not on the list. */
+export function pageAt(pages: Map<string, Page>, path: string): Page | null {
+  try {
+    return pages.get(decodeURIComponent(path)) ?? null;
+  } catch {
+    return null;
+  }
+}

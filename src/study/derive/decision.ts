@@ -1,3 +1,4 @@
+import { fieldUnit, fieldWords } from "../issue-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { StateTone } from "./tone.ts";
 
@@ -23,13 +24,17 @@ const quiet = new Set([
   "activeBasisNote",
   "waterType",
   "containerKg",
+  // what a run asks for and what a solution was meant to be: the doses rest on what was made and read
+  "readings",
+  "targetActivePct",
+  "targetTotalG",
 ]);
 
 function valuesOf(what: string, record: { id: string }): SnapshotValue[] {
   return Object.entries(record).flatMap(([field, value]): SnapshotValue[] => {
     if (quiet.has(field) || value === null || /Id$/.test(field)) return [];
     const key = `${record.id} ${field}`;
-    const name = `${what} ${field}`;
+    const name = `${what} ${fieldWords(field)}`;
     if (typeof value === "number" || typeof value === "string")
       return value === "" ? [] : [{ key, name, value }];
     if (typeof value === "boolean") return [{ key, name, value: value ? "yes" : "no" }];
@@ -88,14 +93,54 @@ export function decisionChain(state: StudyState, seriesId: string): DecisionChai
   return { decision, moved, word: moved ? "out of date" : "approved", tone: moved ? "warn" : "good" };
 }
 
+/** The parts of a value: a nested record's own fields without those that are empty, else the value itself. */
+function partsOf(one: SnapshotValue | undefined): Map<string, string> {
+  if (one === undefined || one.value === null) return new Map();
+  const text = String(one.value);
+  if (text.startsWith("{"))
+    try {
+      const nested = JSON.parse(text) as Record<string, unknown>;
+      return new Map(
+        Object.entries(nested)
+          .filter(([, inner]) => inner !== null && inner !== "")
+          .map(([field, inner]) => [
+            field,
+            typeof inner === "object" ? JSON.stringify(inner) : String(inner),
+          ]),
+      );
+    } catch {
+      // A long value was cut when it was kept: it is compared as it stands.
+    }
+  return new Map([["", text]]);
+}
+
+/** The first part of a value that moved, in words; null where none did (a field that is new and empty is no move). */
+function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | undefined): string | null {
+  const [old, now] = [partsOf(before), partsOf(after)];
+  const name = (after ?? before)!.name;
+  for (const field of new Set([...now.keys(), ...old.keys()])) {
+    if (old.get(field) === now.get(field)) continue;
+    const what = field === "" ? name : `${name}, ${fieldWords(field)}`;
+    const unit = fieldUnit(field === "" ? ((after ?? before)!.key.split(" ").at(-1) ?? "") : field);
+    const words = (text: string | undefined) =>
+      text === undefined ? "nothing" : `${text.slice(0, 60)}${unit && text !== "" ? ` ${unit}` : ""}`;
+    return now.has(field)
+      ? `${what} was ${words(old.get(field))} and is now ${words(now.get(field))}`
+      : `${what} was ${words(old.get(field))} and is gone`;
+  }
+  return null;
+}
+
 function firstMoved(before: SnapshotValue[], after: SnapshotValue[]): string | null {
   const old = new Map(before.map((one) => [one.key, one]));
   const now = new Map(after.map((one) => [one.key, one]));
-  const words = (one: SnapshotValue | undefined) =>
-    one === undefined || one.value === null ? "nothing" : String(one.value).slice(0, 60);
-  for (const [key, one] of now)
-    if (old.get(key)?.value !== one.value)
-      return `${one.name} was ${words(old.get(key))} and is now ${words(one)}`;
-  for (const [key, one] of old) if (!now.has(key)) return `${one.name} was ${words(one)} and is gone`;
+  for (const [key, one] of now) {
+    const moved = movedPart(old.get(key), one);
+    if (moved) return moved;
+  }
+  for (const [key, one] of old) {
+    const moved = now.has(key) || quiet.has(key.split(" ").at(-1) ?? "") ? null : movedPart(one, undefined);
+    if (moved) return moved;
+  }
   return null;
 }

@@ -1,6 +1,6 @@
 import { capturePct } from "../../bench/capture.ts";
 import { doseFromSyringe, type JarBasis } from "../../bench/dose.ts";
-import { rectangular, type DoseUncertainty } from "../../bench/dose-uncertainty.ts";
+import type { DoseUncertainty } from "../../bench/dose-uncertainty.ts";
 import {
   filtrationResistance,
   undilutedTurbidity,
@@ -39,7 +39,6 @@ export interface JarChain {
   readings: Reading[];
   responses: Partial<Record<ResponseName, ResponseReading[]>>;
   capture: Figure;
-  warnings: string[];
 }
 
 export interface SeriesChain {
@@ -173,7 +172,7 @@ function meanOf(values: ResponseReading[] | undefined): number | null {
 }
 
 function captureFigure(
-  jar: Omit<JarChain, "capture" | "warnings">,
+  jar: Omit<JarChain, "capture">,
   series: RecordOf<"series">,
   sample: SampleChain,
   feed: RecordOf<"sample">,
@@ -315,35 +314,5 @@ function jarChain(jar: RecordOf<"jar">, readings: Reading[], common: Common): Ja
   return {
     ...partial,
     capture: captureFigure(partial, series, sample, feed),
-    warnings: jarWarnings(partial, series),
   };
-}
-
-const plannedTolerance = 0.05;
-
-function jarWarnings(jar: Omit<JarChain, "capture" | "warnings">, series: RecordOf<"series">): string[] {
-  const warnings: string[] = [];
-  for (const [letter, dose, planned, syringe] of [
-    ["A", jar.doseA.value, jar.jar.plannedDoseAKgPerT, jar.jar.syringeAMl],
-    ["B", jar.doseB.value, jar.jar.plannedDoseBKgPerT, jar.jar.syringeBMl],
-  ] as const) {
-    if (dose !== null && planned !== null && planned > 0 && Math.abs(dose / planned - 1) > plannedTolerance)
-      warnings.push(
-        `Polymer ${letter} is ${((dose / planned - 1) * 100).toFixed(0)} % off its planned dose.`,
-      );
-    if (
-      syringe !== null &&
-      syringe > 0 &&
-      series.syringeLimitMl !== null &&
-      rectangular(series.syringeLimitMl, syringe) > 0.03
-    )
-      warnings.push(
-        `${syringe} mL of solution ${letter} is too little for this syringe: use a weaker stock or a smaller syringe.`,
-      );
-    if (syringe !== null && series.syringeCapacityMl !== null && syringe > series.syringeCapacityMl)
-      warnings.push(
-        `${syringe} mL of solution ${letter} needs more than one fill of the ${series.syringeCapacityMl} mL syringe.`,
-      );
-  }
-  return warnings;
 }

@@ -1,5 +1,6 @@
 import { bad, type Outcome } from "../../outcome.ts";
 import { benchFactor, type BenchFactor } from "../../plant/bench-factor.ts";
+import { numberWords } from "./number-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { runChain } from "./plant-runs.ts";
@@ -58,6 +59,7 @@ export function factorChain(state: StudyState, key: FactorKey): FactorChain {
         ratio: dose.value / benchDoseKgPerT,
       });
   }
+  const number = numberWords(state);
   const factor: Outcome<BenchFactor> =
     trials.length === 0
       ? bad("no plant run of this machine, sludge and product is marked as the dose the plant settled on")
@@ -66,7 +68,7 @@ export function factorChain(state: StudyState, key: FactorKey): FactorChain {
     formula: "geometric mean of plant dose over bench dose; range t(n - 1) s / sqrt(n) in logs at 95 %",
     inputs: trials.map(({ run, plantDoseKgPerT, benchDoseKgPerT }) => ({
       name: run.label,
-      value: `${plantDoseKgPerT.toPrecision(4)} over ${benchDoseKgPerT.toPrecision(4)}`,
+      value: `${number(plantDoseKgPerT, 4)} over ${number(benchDoseKgPerT, 4)}`,
       unit: "kg/t",
     })),
     source: "trade formulas, section 8; usually 0.8 to 1.5 (common practice, no source)",

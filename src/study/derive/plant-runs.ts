@@ -10,6 +10,7 @@ import {
   type Reconciled,
   type WayDose,
 } from "../../plant/run-dose.ts";
+import { numberWords } from "./number-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made, type MadeInput } from "./figure.ts";
 import { pumpChain } from "./plant-pump.ts";
@@ -83,7 +84,7 @@ export function runChain(state: StudyState, runId: string): RunChain {
   const warnings = polymers.flatMap(({ reconciled, benchProduct }) =>
     reconciled.ok && reconciled.value.agrees === false
       ? [
-          `${benchProduct.label}: the ways of knowing the dose differ by ${reconciled.value.spreadPct!.toFixed(1)} %, more than 5 %: find the wrong measurement before changing the dose.`,
+          `${benchProduct.label}: the ways of knowing the dose differ by ${numberWords(state)(reconciled.value.spreadPct!)} %, more than 5 %: find the wrong measurement before changing the dose.`,
         ]
       : [],
   );

@@ -7,6 +7,7 @@ import {
 } from "../../sample/solids.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { numberWords } from "./number-words.ts";
 import { byNumberedName, memo } from "./memo.ts";
 import type { StateTone } from "./tone.ts";
 
@@ -76,12 +77,18 @@ export function sampleChain(state: StudyState, sampleId: string): SampleChain {
   const dishes = Object.values(state.dish)
     .filter((dish) => dish.sampleId === sampleId)
     .sort((a, b) => byNumberedName(a.label, b.label));
-  return known(sample, dishes, () => chainOf(sample, dishes.map(dishChain)));
+  const number = numberWords(state);
+  const mark = state.study["study"]?.decimalMark;
+  return known(sample, [mark, ...dishes], () => chainOf(sample, dishes.map(dishChain), number));
 }
 
 const known = memo<SampleChain>();
 
-function chainOf(sample: RecordOf<"sample">, dishes: DishChain[]): SampleChain {
+function chainOf(
+  sample: RecordOf<"sample">,
+  dishes: DishChain[],
+  number: (value: number) => string,
+): SampleChain {
   const used = dishes.filter(({ dish }) => dish.leftOut === null);
   const pick = (key: "totalSolids" | "volatileSolids") =>
     used.flatMap((chain) => {
@@ -111,7 +118,7 @@ function chainOf(sample: RecordOf<"sample">, dishes: DishChain[]): SampleChain {
   }
   if (summary.ok && (summary.value.relativeDifferencePct ?? 0) > feedDifferenceLimitPct)
     warnings.push(
-      `The dishes differ by ${summary.value.relativeDifferencePct!.toFixed(1)} % of their mean, more than ${feedDifferenceLimitPct} %: dry another dish.`,
+      `The dishes differ by ${number(summary.value.relativeDifferencePct!)} % of their mean, more than ${feedDifferenceLimitPct} %: dry another dish.`,
     );
   if (totals.length === 1) warnings.push("One dish alone has no spread: dry a second one.");
   const volatileSolids = meanFigure(

@@ -4,6 +4,7 @@ import { solutionWindow } from "../../product/life.ts";
 import { recipeFor, strengthFromMasses, strengthSlip, type Recipe } from "../../product/make-down.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { numberWords } from "./number-words.ts";
 import { memo } from "./memo.ts";
 import type { StateTone } from "./tone.ts";
 
@@ -25,12 +26,17 @@ const usualStrength = { low: 0.02, high: 2 };
 export function stockChain(state: StudyState, stockId: string): StockChain {
   const stock = state.stock[stockId]!;
   const product = state.product[stock.productId]!;
-  return known(stock, [product], () => chainOf(stock, product));
+  const number = numberWords(state);
+  return known(stock, [product, state.study["study"]?.decimalMark], () => chainOf(stock, product, number));
 }
 
 const known = memo<StockChain>();
 
-function chainOf(stock: RecordOf<"stock">, product: RecordOf<"product">): StockChain {
+function chainOf(
+  stock: RecordOf<"stock">,
+  product: RecordOf<"product">,
+  number: (value: number) => string,
+): StockChain {
   const made: Made = {
     formula: "active share x neat mass / whole mass",
     inputs: [
@@ -63,11 +69,11 @@ function chainOf(stock: RecordOf<"stock">, product: RecordOf<"product">): StockC
     product.form !== "metal-salt"
   )
     warnings.push(
-      `${strength.value.toPrecision(3)} % active is outside the usual ${usualStrength.low} to ${usualStrength.high} % (common practice, no source): check the masses, and that neat and active were not mixed up.`,
+      `${number(strength.value)} % active is outside the usual ${number(usualStrength.low)} to ${number(usualStrength.high)} % (common practice, no source): check the masses, and that neat and active were not mixed up.`,
     );
   if (strength.ok && stock.targetActivePct !== null && product.activePct !== null) {
     const slip = strengthSlip(strength.value, stock.targetActivePct, product.activePct);
-    const made = `${strength.value.toPrecision(3)} % active was made, ${stock.targetActivePct} % was wanted`;
+    const made = `${number(strength.value)} % active was made, ${number(stock.targetActivePct)} % was wanted`;
     if (slip === "neat-as-active")
       warnings.push(
         `${made}: that is the active share apart, so the neat product was weighed as if it were all active. Weigh again, or keep it: the doses use what was made.`,

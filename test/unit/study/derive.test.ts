@@ -66,7 +66,7 @@ describe("an edit upstream is seen downstream at once, and named", () => {
     expect(decisionChain(demo, "series-1")).toMatchObject({ word: "approved", moved: null });
     const decision = decisionChain(state, "series-1")!;
     expect(decision.word).toBe("out of date");
-    expect(decision.moved).toMatch(/dish 1 dryG was 47\.5336 and is now 47\.7/);
+    expect(decision.moved).toMatch(/dish 1 dry was 47\.5336 g and is now 47\.7/);
     const segments = stripSegments({
       state,
       sampleId: "sample-1",

@@ -1,4 +1,4 @@
-import type { Warning } from "../../../src/curve/analyse-types.ts";
+import type { Warning } from "../curve/analyse-types.ts";
 
 /** What each warning means and what to do about it. */
 export const warningWords: Record<Warning, string> = {

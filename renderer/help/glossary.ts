@@ -1,0 +1,75 @@
+/** The trade's words as they are used here, each in a sentence. */
+export const glossary: { term: string; means: string }[] = [
+  {
+    term: "active share",
+    means: "The part of a product as supplied that is polymer, by mass; ask of which test.",
+  },
+  {
+    term: "as supplied",
+    means: "Counted as the product comes in its container: active divided by the active share.",
+  },
+  { term: "blank water", means: "Water added so that every jar holds the same volume." },
+  {
+    term: "bench-to-plant factor",
+    means: "The dose that the plant settled on over the dose that the jars gave.",
+  },
+  {
+    term: "cake",
+    means: "What is left of the sludge once water was pressed out; its TS says how dry it is.",
+  },
+  {
+    term: "capture",
+    means: "The share of the feed's solids that ends up in the cake and not in the filtrate.",
+  },
+  {
+    term: "carrier water",
+    means: "Water added after make-down to thin the solution before it meets the sludge.",
+  },
+  {
+    term: "censored",
+    means: "Known only to lie above or below a value, as a reading over the instrument's range.",
+  },
+  { term: "confidence band", means: "Where the true curve is expected to lie, at 95 %." },
+  {
+    term: "CST",
+    means: "Capillary suction time: how long water takes to spread between two marks in a paper.",
+  },
+  {
+    term: "cylinder band",
+    means: "Within what one catch in a cylinder may lie if the pump does what its line says.",
+  },
+  {
+    term: "dose",
+    means: "Kilograms of active polymer for each tonne of dry solids, unless the label says otherwise.",
+  },
+  { term: "draw-down", means: "A timed catch of what a pump delivers at one setting." },
+  { term: "dry solids (DS)", means: "What is left of sludge when all water is gone." },
+  { term: "filtrate", means: "The water that drains or is pressed from the sludge." },
+  { term: "guard band", means: "Distance kept from the edge where a limit fails." },
+  { term: "interval", means: "The doses that the readings do not rule out, at 95 %." },
+  { term: "jar", means: "One beaker of sludge, dosed and mixed on its own." },
+  { term: "knee", means: "The dose above which a response gains little more." },
+  {
+    term: "lack of fit",
+    means: "Whether a curve misses its points by more than repeated jars differ among themselves.",
+  },
+  { term: "make-down", means: "Dissolving a product into a solution of a known strength." },
+  { term: "neat", means: "The product as supplied, before any water." },
+  { term: "no-polymer jar", means: "A jar at dose 0, treated like the others." },
+  {
+    term: "proven range",
+    means: "The settings between which draw-downs were taken; beyond it nothing is offered.",
+  },
+  { term: "re-read", means: "The same jar read again; it is averaged, and never counts as another jar." },
+  { term: "replicate", means: "Another jar, separately conditioned, at the same dose." },
+  { term: "series", means: "A row of jars from one sample with one polymer, or two in sequence." },
+  { term: "SRF", means: "Specific resistance to filtration: how hard the cake holds its water back." },
+  { term: "standard jar", means: "One jar repeated through a series, to show sludge or solution ageing." },
+  {
+    term: "TS, VS, TSS",
+    means: "Total solids; their volatile share; suspended solids, without what is dissolved.",
+  },
+  { term: "turndown", means: "The highest flow of a pump over its lowest." },
+  { term: "water blank", means: "Water timed on the same CST paper." },
+  { term: "working window", means: "The doses at which all limits hold at once." },
+];

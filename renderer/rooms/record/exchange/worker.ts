@@ -1,0 +1,86 @@
+import { guessUses, holdsNumbers } from "../../../../src/exchange/columns.ts";
+import { guessHeadLine, tableOf, type Grid } from "../../../../src/exchange/grid.ts";
+import { readSheetFile, type SheetFile } from "../../../../src/exchange/sheet-file.ts";
+import { bad, good, type Outcome } from "../../../../src/outcome.ts";
+import { exportFile } from "../../../../src/study/exchange/export-file.ts";
+import { planImport } from "../../../../src/study/exchange/import-plan.ts";
+import { newId } from "../../../stores/ids.ts";
+import type { Question, QuestionName, Questions, WorkerAnswer } from "./messages.ts";
+
+// Files are read, matched and written here, off the screen's thread, so that nothing stands still and a cancelled one
+// can simply be ended. The file stays here between questions.
+let file: SheetFile | null = null;
+let fileName = "";
+
+type Answers = {
+  [N in QuestionName]: (
+    asked: Questions[N]["asked"],
+  ) => Promise<Outcome<Questions[N]["answered"]>> | Outcome<Questions[N]["answered"]>;
+};
+
+function sheetAt(index: number): Outcome<Grid> {
+  const sheet = file?.sheets[index];
+  return sheet ? good(sheet) : bad("Choose the file again.");
+}
+
+const answers: Answers = {
+  read: async ({ bytes, name }) => {
+    const read = await readSheetFile(new Uint8Array(bytes), name);
+    if (!read.ok) return read;
+    file = read.value;
+    fileName = name;
+    return good({
+      kind: file.kind,
+      encoding: file.encoding,
+      sheets: file.sheets.map((sheet) => ({
+        name: sheet.sheet,
+        rows: sheet.rows.length,
+        headLine: guessHeadLine(sheet),
+      })),
+    });
+  },
+  table: ({ sheet, headLine }) => {
+    const grid = sheetAt(sheet);
+    if (!grid.ok) return grid;
+    const table = tableOf(grid.value, fileName, null, headLine, () => false);
+    if (!table.ok) return table;
+    const { heads, rows, separator } = table.value;
+    return good({
+      heads,
+      rows: rows.length,
+      separator,
+      guesses: guessUses(heads),
+      examples: heads.map((_, column) =>
+        rows
+          .slice(0, 200)
+          .flatMap(({ cells }) => (cells[column] ? [cells[column].slice(0, 40)] : []))
+          .slice(0, 3),
+      ),
+    });
+  },
+  plan: ({ sheet, headLine, uses, mark, state, ...options }) => {
+    const grid = sheetAt(sheet);
+    if (!grid.ok) return grid;
+    const table = tableOf(grid.value, fileName, mark, headLine, (column) => holdsNumbers(uses[column]));
+    if (!table.ok) return table;
+    const plan = planImport(state, table.value, uses, { ...options, nextId: newId });
+    return plan.ok ? good({ plan: plan.value, mark: table.value.mark }) : plan;
+  },
+  export: async ({ state, format, seriesId }) => good({ bytes: await exportFile(state, format, seriesId) }),
+};
+
+addEventListener("message", (event: MessageEvent<Question>) => {
+  const { id, name, asked } = event.data;
+  const work = answers[name] as (
+    asked: Question["asked"],
+  ) => Promise<Outcome<Questions[QuestionName]["answered"]>> | Outcome<Questions[QuestionName]["answered"]>;
+  void Promise.resolve()
+    .then(() => work(asked))
+    .catch(() => bad("Something in Flocwright itself failed while reading this file. Nothing was changed."))
+    .then((outcome) => {
+      const answer: WorkerAnswer = outcome.ok
+        ? { id, ok: true, value: outcome.value }
+        : { id, ok: false, message: outcome.message };
+      postMessage(answer);
+    });
+});

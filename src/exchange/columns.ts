@@ -1,0 +1,281 @@
+import { bad, good, type Outcome } from "../outcome.ts";
+import { fieldLabel } from "./column-words.ts";
+
+export type Polymer = "a" | "b";
+export type DoseUnit = "kg-per-t" | "lb-per-short-ton" | "mg-per-l-feed" | "ml-solution";
+export type DoseBasis = "active" | "as-supplied";
+
+/** What is read of a jar, one after another: a kind of reading, or two kinds that measure the same thing. */
+export const slots = [
+  "turbidity",
+  "filtrate_tss",
+  "drained",
+  "drainage",
+  "cst",
+  "filter_time",
+  "srf",
+  "cake",
+  "capture",
+  "floc",
+  "re_shear",
+  "zeta",
+] as const;
+export type Slot = (typeof slots)[number];
+
+const about = (slot: Slot) => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`] as const;
+
+/**
+ * Every column that is not a dose, by the head our own files give it, in the order they are written. The head carries
+ * the unit. "shown" is the instrument's own reading; the turbidity without that word has the dilution counted already.
+ */
+export const fields = [
+  "series",
+  "sample",
+  "stock_a",
+  "stock_b",
+  "jar",
+  "order",
+  "role",
+  "block",
+  "planned_dose_a_kg_per_t",
+  "planned_dose_b_kg_per_t",
+  "blank_water_ml",
+  "sample_volume_ml",
+  "mixed_fast_rpm",
+  "mixed_fast_s",
+  "mixed_between_s",
+  "mixed_slow_rpm",
+  "mixed_slow_s",
+  "mixed_pours",
+  "left_out",
+  "left_out_note",
+  "note",
+  "turbidity_ntu",
+  "turbidity_fnu",
+  "turbidity_shown",
+  "turbidity_dilution",
+  ...about("turbidity"),
+  "filtrate_tss_mg_per_l",
+  "filtrate_dish_tare_g",
+  "filtrate_dish_dry_g",
+  "filtrate_dish_volume_ml",
+  ...about("filtrate_tss"),
+  "drained_ml",
+  "drained_at_s",
+  ...about("drained"),
+  "drainage_ml",
+  "drainage_at_s",
+  ...about("drainage"),
+  "cst_s",
+  ...about("cst"),
+  "filter_time_s",
+  ...about("filter_time"),
+  "srf_tm_per_kg",
+  "srf_volumes_ml",
+  "srf_times_s",
+  "srf_first_used",
+  "srf_last_used",
+  "srf_diameter_mm",
+  "srf_pressure_kpa",
+  "srf_temperature_c",
+  "srf_cake_kg_per_m3",
+  ...about("srf"),
+  "cake_ts_pct",
+  "cake_dish_tare_g",
+  "cake_dish_wet_g",
+  "cake_dish_dry_g",
+  ...about("cake"),
+  "capture_pct",
+  ...about("capture"),
+  "floc_grade",
+  ...about("floc"),
+  "re_shear_first_mm",
+  "re_shear_broken_mm",
+  "re_shear_regrown_mm",
+  ...about("re_shear"),
+  "zeta_mv",
+  ...about("zeta"),
+] as const;
+export type Field = (typeof fields)[number];
+
+/** What a column is taken for. A dose column is not usable until its unit and, but for a volume, its basis are chosen. */
+export type ColumnUse =
+  | { as: "ignore" }
+  | { as: "field"; field: Field }
+  | { as: "dose"; polymer: Polymer; unit: DoseUnit | null; basis: DoseBasis | null };
+
+export const ignored: ColumnUse = { as: "ignore" };
+
+const unitHeads: Record<string, DoseUnit> = {
+  kg_per_t: "kg-per-t",
+  lb_per_short_ton: "lb-per-short-ton",
+  mg_per_l_feed: "mg-per-l-feed",
+};
+
+const textual =
+  /^(series|sample|stock_a|stock_b|jar|role|block|srf_volumes_ml|srf_times_s)$|(^|_)(left_out|note)$/;
+
+/** Whether a column holds numbers, so that its cells can tell the file's decimal mark. */
+export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
+  if (!use || use.as === "ignore") return false;
+  return use.as === "dose" || !textual.test(use.field);
+}
+
+/** A head as our own files write it: small letters, digits and underlines. */
+export function plainHead(head: string): string {
+  return head
+    .trim()
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "_")
+    .replace(/^_|_$/g, "");
+}
+
+/** The head our files give a dose column: `dose_a_kg_per_t` is active polymer, unless it says as supplied. */
+export function doseHead(polymer: Polymer, unit: DoseUnit, basis: DoseBasis): string {
+  if (unit === "ml-solution") return `syringe_${polymer}_ml`;
+  const [words] = Object.entries(unitHeads).find(([, one]) => one === unit)!;
+  return `dose_${polymer}_${words}${basis === "as-supplied" ? "_as_supplied" : ""}`;
+}
+
+const ourDoseHead = /^dose_([ab])_(kg_per_t|lb_per_short_ton|mg_per_l_feed)(_active|_as_supplied)?$/;
+
+const isField = (head: string): head is Field => (fields as readonly string[]).includes(head);
+
+/** What a head means where it can only mean one thing, or null. Turbidity heads differ by unit, so they say it. */
+export function exactUse(head: string): ColumnUse | null {
+  const plain = plainHead(head);
+  if (isField(plain)) return { as: "field", field: plain };
+  const volume = /^(?:syringe|dose)_([ab])_ml(?:_solution)?$/.exec(plain);
+  if (volume) return { as: "dose", polymer: volume[1] as Polymer, unit: "ml-solution", basis: null };
+  const dose = ourDoseHead.exec(plain);
+  if (!dose) return null;
+  return {
+    as: "dose",
+    polymer: dose[1] as Polymer,
+    unit: unitHeads[dose[2]!]!,
+    basis: dose[3] === "_as_supplied" ? "as-supplied" : "active",
+  };
+}
+
+/**
+ * The columns of a file by their heads alone, for the terminal, where nobody can be asked. A head that speaks of a dose
+ * without saying polymer, unit and basis is refused; any other unknown head is left aside.
+ */
+export function usesByHeads(heads: string[], name: string): Outcome<ColumnUse[]> {
+  const uses: ColumnUse[] = [];
+  for (const head of heads) {
+    const use = exactUse(head);
+    if (use) uses.push(use);
+    else if (/dos(e|age)|kg_?per_?t|lb_?per|syringe|polymer/.test(plainHead(head)))
+      return bad(
+        `${name}: column ${head}: say polymer, unit and basis in the head, for example dose_a_kg_per_t (active), dose_a_kg_per_t_as_supplied, dose_a_lb_per_short_ton, dose_a_mg_per_l_feed or syringe_a_ml.`,
+      );
+    else uses.push(ignored);
+  }
+  return good(uses);
+}
+
+const guesses: [RegExp, Field][] = [
+  [/^(jar|beaker|test|run)(_?(no|nr|number|name|id|label))?$/, "jar"],
+  [/^(series|trial)(_name)?$/, "series"],
+  [/^(running_)?order$/, "order"],
+  [/^(block|bucket|day)$/, "block"],
+  [/^(notes?|remarks?|comments?)$/, "note"],
+  [/blank.*water|water.*ml/, "blank_water_ml"],
+  [/sample.*vol|vol.*sample|^sludge_ml$/, "sample_volume_ml"],
+  [/dilut/, "turbidity_dilution"],
+  [/turb.*fnu|^fnu$/, "turbidity_fnu"],
+  [/turb|^ntu$|clarity/, "turbidity_ntu"],
+  [/tss|suspended/, "filtrate_tss_mg_per_l"],
+  [/cst|capillary/, "cst_s"],
+  [/cake/, "cake_ts_pct"],
+  [/drain.*(_s|sec|time)$/, "drained_at_s"],
+  [/drain|filtrate.*(ml|vol)/, "drained_ml"],
+  [/capture|recovery/, "capture_pct"],
+  [/floc/, "floc_grade"],
+];
+
+/**
+ * What a column looks like by its head, for a person to confirm. The unit and the basis of a dose are never guessed:
+ * they are null until chosen, except for a volume of solution in our own words.
+ */
+export function guessUses(heads: string[]): ColumnUse[] {
+  const taken = new Set<string>();
+  const exact = heads.map(exactUse);
+  for (const use of exact) if (use?.as === "field") taken.add(use.field);
+  const volumes = new Set(
+    exact.flatMap((use) => (use?.as === "dose" && use.unit === "ml-solution" ? [use.polymer] : [])),
+  );
+  return heads.map((head, index) => {
+    const known = exact[index];
+    if (known?.as === "field") return known;
+    if (known?.as === "dose") {
+      if (known.unit === "ml-solution") return known;
+      // Computed again from the volume beside it.
+      if (volumes.has(known.polymer)) return ignored;
+      return { as: "dose", polymer: known.polymer, unit: null, basis: null };
+    }
+    const plain = plainHead(head);
+    if (/dos(e|age)|polymer|syringe|kg_t$|lb_ton/.test(plain)) {
+      const polymer: Polymer = /(^|_)(b|2|second)(_|$)/.test(plain) ? "b" : "a";
+      return { as: "dose", polymer, unit: null, basis: null };
+    }
+    const guess = guesses.find(([pattern, field]) => pattern.test(plain) && !taken.has(field))?.[1];
+    if (!guess) return ignored;
+    taken.add(guess);
+    return { as: "field", field: guess };
+  });
+}
+
+/** The columns by what they are, with every choice made, or the sentence that says which choice is open or made twice. */
+export interface ChosenColumns {
+  fields: Partial<Record<Field, number>>;
+  doses: { polymer: Polymer; unit: DoseUnit; basis: DoseBasis; column: number }[];
+}
+
+export function chooseColumns(
+  heads: string[],
+  uses: ColumnUse[],
+  name: string,
+  needsDose: boolean,
+): Outcome<ChosenColumns> {
+  const chosen: ChosenColumns = { fields: {}, doses: [] };
+  for (const [column, use] of uses.entries()) {
+    const head = heads[column] ?? "";
+    if (use.as === "field") {
+      const before = chosen.fields[use.field];
+      if (before !== undefined)
+        return bad(
+          `${name}: columns ${heads[before]} and ${head} are both taken for ${fieldLabel(use.field)}: choose one of them.`,
+        );
+      chosen.fields[use.field] = column;
+    }
+    if (use.as === "dose") {
+      if (use.unit === null) return bad(`${name}: column ${head}: choose the unit of this dose.`);
+      if (use.basis === null && use.unit !== "ml-solution")
+        return bad(
+          `${name}: column ${head}: choose whether this dose is active polymer or product as supplied.`,
+        );
+      const twin = chosen.doses.find(
+        (other) =>
+          other.polymer === use.polymer && (other.unit === "ml-solution") === (use.unit === "ml-solution"),
+      );
+      if (twin)
+        return bad(
+          `${name}: columns ${heads[twin.column]} and ${head} both give the dose of polymer ${use.polymer.toUpperCase()}: keep one of them.`,
+        );
+      chosen.doses.push({ polymer: use.polymer, unit: use.unit, basis: use.basis ?? "active", column });
+    }
+  }
+  const dilution = chosen.fields.turbidity_dilution;
+  if (dilution !== undefined && chosen.fields.turbidity_shown === undefined)
+    return bad(
+      `${name}: column ${heads[dilution]}: a dilution factor needs the turbidity as the instrument shows it (turbidity_shown) beside it.`,
+    );
+  const planned =
+    chosen.fields.planned_dose_a_kg_per_t !== undefined ||
+    chosen.fields.planned_dose_b_kg_per_t !== undefined;
+  if (needsDose && chosen.doses.length === 0 && !planned)
+    return bad(`${name}: there is no dose column; name one, for example dose_a_kg_per_t or syringe_a_ml.`);
+  return good(chosen);
+}

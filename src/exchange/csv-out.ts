@@ -1,0 +1,33 @@
+import Papa from "papaparse";
+import { decidedMark, writeNumber, type DecimalMark } from "../units/number-entry.ts";
+import { escapeText } from "./text-cell.ts";
+
+/** A cell to write: a number, a bound such as ">1000", or text. */
+export type OutCell = number | string | null | { bound: "above" | "below"; value: number };
+
+/**
+ * Separated values with a head, in UTF-8 (with a byte-order mark only where letters beyond ASCII need one): commas
+ * between cells under a decimal point, semicolons under a decimal comma. Text that looks like a formula is escaped.
+ */
+export function writeSeparated(heads: string[], rows: OutCell[][], mark: DecimalMark): string {
+  const text = Papa.unparse([heads, ...rows.map((row) => row.map((cell) => cellText(cell, mark)))], {
+    delimiter: mark === "," ? ";" : ",",
+    newline: "\r\n",
+  });
+
+  return `${/[^\u0000-\u007f]/.test(text) ? "\uFEFF" : ""}${text}\r\n`;
+}
+
+/** One cell as text under a decimal mark. */
+export function cellText(cell: OutCell, mark: DecimalMark): string {
+  if (cell === null) return "";
+  if (typeof cell === "string") return escapeText(cell);
+  if (typeof cell === "number") return plainNumber(cell, mark);
+  return `${cell.bound === "above" ? ">" : "<"}${plainNumber(cell.value, mark)}`;
+}
+
+// 1,234 can be read two ways; 1,2340 cannot, so a file tells its own decimal mark.
+function plainNumber(value: number, mark: DecimalMark): string {
+  const text = writeNumber(value, mark);
+  return /[.,]/.test(text) && !/e/i.test(text) && decidedMark(text) === null ? `${text}0` : text;
+}

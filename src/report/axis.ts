@@ -1,0 +1,43 @@
+/** One axis of a printed chart: where a value falls between two ends, and the round values worth a tick. */
+export interface Axis {
+  low: number;
+  high: number;
+  log: boolean;
+  /** position of a value in user units */
+  at(value: number): number;
+  ticks: number[];
+}
+
+/** An axis from `from` to `to` in user units. On a log axis both ends must be above 0. */
+export function axis(low: number, high: number, from: number, to: number, log: boolean): Axis {
+  const scale = log ? Math.log : (value: number) => value;
+  const a = scale(low);
+  const span = scale(high) - a || 1;
+  return {
+    low,
+    high,
+    log,
+    at: (value) => from + ((scale(value) - a) / span) * (to - from),
+    ticks: log ? logTicks(low, high) : linearTicks(low, high),
+  };
+}
+
+function linearTicks(low: number, high: number): number[] {
+  const rough = (high - low) / 6;
+  if (!(rough > 0)) return [low];
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].find((one) => one * power >= rough)! * power;
+  const first = Math.ceil(low / step - 1e-9);
+  const last = Math.floor(high / step + 1e-9);
+  return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
+}
+
+function logTicks(low: number, high: number): number[] {
+  const all: number[] = [];
+  for (let power = Math.floor(Math.log10(low)); power <= Math.ceil(Math.log10(high)); power++)
+    for (const digit of [1, 2, 5]) {
+      const value = Number((digit * 10 ** power).toPrecision(6));
+      if (value >= low && value <= high) all.push(value);
+    }
+  return all.length >= 2 ? all : linearTicks(low, high);
+}

@@ -1,0 +1,112 @@
+import { responseSpecs, type ResponseName, type ResponseWorking } from "../curve/analyse-types.ts";
+import { meanAt, meanBand } from "../curve/bands.ts";
+import { offScale, onScale } from "../curve/problem.ts";
+import { responseWords, type ChoiceChain } from "../study/derive/choice.ts";
+import type { RunChain } from "../study/derive/plant-runs.ts";
+import type { SeriesChain } from "../study/derive/jars.ts";
+import type { PrintedChart } from "./dose-chart.ts";
+
+const steps = 120;
+
+/** What the doses of a chart are marked with. */
+export interface ChartMarks {
+  /** dose of the decision in force, kg/t */
+  approved: number | null;
+  present: number | null;
+}
+
+/** What a plant run read of a response, where it did. */
+const plantReading: Partial<Record<ResponseName, (run: RunChain["run"]) => number | null>> = {
+  turbidity_ntu: (run) => run.filtrateTurbidityNtu,
+  filtrate_tss_mg_per_l: (run) => run.filtrateTssMgPerL,
+  cake_ts_pct: (run) => run.cakePct,
+};
+
+function plantPoints(
+  runs: RunChain[],
+  response: ResponseName,
+  productId: string | undefined,
+): PrintedChart["plant"] {
+  return runs.flatMap(({ run, polymers }) => {
+    const dose = polymers.find(({ benchProduct }) => benchProduct.id === productId)?.dose.value ?? null;
+    const value = plantReading[response]?.(run) ?? null;
+    return dose === null || value === null || run.leftOut ? [] : [{ dose, value, label: run.label }];
+  });
+}
+
+/** One printed chart for each response that was read, in the same data the screens draw: doses in kg/t active. */
+export function printedCharts(
+  chain: SeriesChain,
+  workings: ResponseWorking[],
+  choice: ChoiceChain | null,
+  letter: "a" | "b",
+  marks: ChartMarks,
+  runs: RunChain[],
+  number: (value: number) => string,
+): PrintedChart[] {
+  const all = responseSpecs.flatMap((spec) => {
+    const points = chain.jars.flatMap((jar): PrintedChart["points"] => {
+      const dose = (letter === "a" ? jar.doseA : jar.doseB).value;
+      const readings = jar.responses[spec.name] ?? [];
+      if (dose === null || readings.length === 0) return [];
+      const mean = readings.reduce((sum, { value }) => sum + onScale(value, spec.scale), 0) / readings.length;
+      return [
+        {
+          dose,
+          value: offScale(mean, spec.scale),
+          label: jar.jar.label,
+          leftOut: jar.jar.leftOut !== null,
+          censored: readings.find(({ censored }) => censored !== null)?.censored ?? null,
+        },
+      ];
+    });
+    return points.length > 0 ? [{ spec, points }] : [];
+  });
+  const doses = all.flatMap(({ points }) => points.map(({ dose }) => dose));
+  const doseHigh = Math.max(...doses, marks.approved ?? 0, marks.present ?? 0) * 1.06 || 1;
+  return all.map(({ spec, points }) => {
+    const working = workings.find(({ analysis }) => analysis.name === spec.name) ?? null;
+    const verdict = working?.analysis.verdict;
+    const words = responseWords[spec.name]!;
+    const unit = spec.name === "turbidity_ntu" ? chain.series.turbidityUnit : words.unit;
+    const bar = choice?.bars.find(({ limit }) => limit.response === spec.name);
+    return {
+      title: words.label,
+      sentence: verdict?.sentence ?? "Not fitted.",
+      doseLabel: `dose ${letter.toUpperCase()}, kg active per t dry solids`,
+      valueLabel: `${words.label}, ${unit}`,
+      logValue: spec.scale === "log",
+      polymer: letter,
+      doseHigh,
+      points,
+      plant: plantPoints(runs, spec.name, (letter === "a" ? chain.stockA : chain.stockB)?.product.id),
+      curve: working ? curveOf(working) : [],
+      limit: bar ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words } : null,
+      interval:
+        verdict &&
+        verdict.kind !== "none" &&
+        typeof verdict.low === "number" &&
+        typeof verdict.high === "number"
+          ? { low: verdict.low, high: verdict.high }
+          : null,
+      marks: [
+        ...(marks.approved === null
+          ? []
+          : [{ dose: marks.approved, label: `approved ${number(marks.approved)}`, strong: true }]),
+        ...(marks.present === null
+          ? []
+          : [{ dose: marks.present, label: `plant today ${number(marks.present)}`, strong: false }]),
+      ],
+    };
+  });
+}
+
+function curveOf({ fit }: ResponseWorking): PrintedChart["curve"] {
+  if (!fit || fit.report.status !== "converged") return [];
+  const { low, high } = fit.problem.range;
+  const from = fit.model.definedAtZero ? low : Math.max(low, high / 1000);
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const dose = from + ((high - from) * i) / steps;
+    return { dose, mean: meanAt(fit, dose), ...meanBand(fit, dose) };
+  }).filter((at) => [at.mean, at.low, at.high].every(Number.isFinite));
+}

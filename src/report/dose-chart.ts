@@ -1,0 +1,155 @@
+import { axis, type Axis } from "./axis.ts";
+import { markup, type Markup } from "./markup.ts";
+
+/** One response against dose, as it is printed: black on white, everything named where it stands. */
+export interface PrintedChart {
+  title: string;
+  sentence: string;
+  doseLabel: string;
+  valueLabel: string;
+  logValue: boolean;
+  polymer: "a" | "b";
+  doseHigh: number;
+  points: {
+    dose: number;
+    value: number;
+    label: string;
+    leftOut: boolean;
+    /** "above": the true value is at least this */
+    censored: "above" | "below" | null;
+  }[];
+  /** what the plant did at a dose, beside the bench's jars */
+  plant: { dose: number; value: number; label: string }[];
+  /** fitted mean with its 95 % band, in rising dose; empty where nothing was fitted */
+  curve: { dose: number; mean: number; low: number; high: number }[];
+  limit: { value: number; side: "at-most" | "at-least"; label: string } | null;
+  /** the range the verdict gives for its dose */
+  interval: { low: number; high: number } | null;
+  marks: { dose: number; label: string; strong: boolean }[];
+}
+
+const width = 660;
+const height = 244;
+const left = 64;
+const right = width - 10;
+const top = 34;
+const bottom = height - 40;
+
+const px = (value: number) => String(Math.round(value * 10) / 10);
+
+function valueAxis(chart: PrintedChart): Axis {
+  const values = [
+    ...chart.points.map((point) => point.value),
+    ...chart.plant.map((point) => point.value),
+    ...chart.curve.map((at) => at.mean),
+    ...(chart.limit ? [chart.limit.value] : []),
+  ];
+  const low = values.length > 0 ? Math.min(...values) : 0;
+  const high = values.length > 0 ? Math.max(...values) : 1;
+  if (chart.logValue && low > 0) return axis(low / 1.3, high * 1.3, bottom, top, true);
+  const air = (high - low || Math.abs(high) || 1) * 0.1;
+  return axis(low >= 0 ? Math.max(0, low - air) : low - air, high + air, bottom, top, false);
+}
+
+/** What the signs of this chart mean, for the line under it. */
+export function chartLegend(chart: PrintedChart): string {
+  const parts = ["numbers: jars"];
+  if (chart.plant.length > 0) parts.push("diamonds: plant runs, named in their table");
+  if (chart.curve.length > 1) parts.push("line: fitted mean, grey: its 95 % band");
+  if (chart.interval) parts.push("bar on the axis: range of the dose");
+  if (chart.limit) parts.push("hatched side of a limit: not met there");
+  if (chart.points.some(({ censored }) => censored)) parts.push("triangle: beyond the instrument's range");
+  if (chart.points.some(({ leftOut }) => leftOut)) parts.push("hollow: left out of the fit");
+  return `${parts.join("; ")}.`;
+}
+
+/** The chart as SVG that needs no script and no style from elsewhere. */
+export function doseChart(chart: PrintedChart, number: (value: number) => string): Markup {
+  const x = axis(0, chart.doseHigh, left, right, false);
+  const y = valueAxis(chart);
+  const inside = (value: number) => Math.min(bottom, Math.max(top, y.at(value)));
+  return markup`<svg viewBox="0 0 ${String(width)} ${String(height)}" role="img" aria-label="${`${chart.title} against dose. ${chart.sentence}`}" font-size="11" fill="#000">
+${band(chart, x, inside)}
+${frame(chart, x, y, number)}
+${limitLine(chart, y)}
+${marks(chart, x)}
+${curveLine(chart, x, inside)}
+${chart.points.map((point, i) => jar(point, chart.polymer, x.at(point.dose), inside(point.value), i))}
+${chart.plant.map((point) => plantMark(point, x.at(point.dose), inside(point.value)))}
+</svg>`;
+}
+
+function frame(chart: PrintedChart, x: Axis, y: Axis, number: (value: number) => string): Markup {
+  const middle = px((top + bottom) / 2);
+  return markup`<g stroke="#000" stroke-width="1" fill="none"><path d="M${px(left)} ${px(top)}V${px(bottom)}H${px(right)}"/>
+${x.ticks.map((at) => markup`<path d="M${px(x.at(at))} ${px(bottom)}v5"/>`)}${y.ticks.map((at) => markup`<path d="M${px(left)} ${px(y.at(at))}h-5"/>`)}</g>
+<g text-anchor="middle">${x.ticks.map((at) => markup`<text x="${px(x.at(at))}" y="${px(bottom + 17)}">${number(at)}</text>`)}
+<text x="${px((left + right) / 2)}" y="${px(height - 6)}">${chart.doseLabel}</text>
+<text transform="rotate(-90 14 ${middle})" x="14" y="${middle}">${chart.valueLabel}</text></g>
+<g text-anchor="end">${y.ticks.map((at) => markup`<text x="${px(left - 8)}" y="${px(y.at(at) + 4)}">${number(at)}</text>`)}</g>`;
+}
+
+function band(chart: PrintedChart, x: Axis, inside: (value: number) => number): Markup | null {
+  if (chart.curve.length < 2) return null;
+  const up = chart.curve.map((at) => `${px(x.at(at.dose))} ${px(inside(at.high))}`);
+  const down = chart.curve.map((at) => `${px(x.at(at.dose))} ${px(inside(at.low))}`).reverse();
+  return markup`<path d="M${[...up, ...down].join("L")}Z" fill="#dcdcdc"/>`;
+}
+
+function curveLine(chart: PrintedChart, x: Axis, inside: (value: number) => number): Markup | null {
+  if (chart.curve.length < 2) return null;
+  const path = chart.curve.map((at) => `${px(x.at(at.dose))} ${px(inside(at.mean))}`).join("L");
+  return markup`<path d="M${path}" fill="none" stroke="#000" stroke-width="2" stroke-dasharray="${chart.polymer === "a" ? "none" : "9 5"}"/>`;
+}
+
+/** white around letters, so that they read over lines and the band */
+const halo = { html: 'stroke="#fff" stroke-width="3" paint-order="stroke"' };
+
+function limitLine({ limit }: PrintedChart, y: Axis): Markup | null {
+  if (!limit) return null;
+  const at = y.at(limit.value);
+  if (at < top || at > bottom) return null;
+  // Ticks on the failing side of a limit say which side is wrong without colour.
+  const fail = limit.side === "at-least" ? 6 : -6;
+  const ticks = Array.from({ length: 48 }, (_, i) => left + 6 + i * 12).filter((from) => from < right);
+  return markup`<g stroke="#000" stroke-width="1"><path d="M${px(left)} ${px(at)}H${px(right)}"/>${ticks.map((from) => markup`<path d="M${px(from)} ${px(at)}l-4 ${px(fail)}"/>`)}</g>
+<text x="${px(left + 8)}" y="${px(limit.side === "at-least" ? at - 5 : at + 13)}" ${halo}>${limit.label}</text>`;
+}
+
+function marks(chart: PrintedChart, x: Axis): Markup {
+  const { interval } = chart;
+  const range =
+    interval &&
+    markup`<g stroke="#000" fill="none"><path d="M${px(x.at(interval.low))} ${px(bottom - 4)}H${px(x.at(interval.high))}" stroke-width="4"/></g>`;
+  const lines = [...chart.marks]
+    .sort((a, b) => a.dose - b.dose)
+    .map((mark, i) => {
+      const at = x.at(mark.dose);
+      const dash = mark.strong ? "none" : "3 4";
+      return markup`<path d="M${px(at)} ${px(top - 4)}V${px(bottom)}" stroke="#000" stroke-width="${mark.strong ? "2.4" : "1.4"}" stroke-dasharray="${dash}"/>
+<text x="${px(at)}" y="${px(i % 2 === 0 ? 13 : 26)}" text-anchor="${at > right - 90 ? "end" : "middle"}">${mark.label}</text>`;
+    });
+  return markup`${range}${lines}`;
+}
+
+function jar(
+  point: PrintedChart["points"][number],
+  polymer: "a" | "b",
+  x: number,
+  y: number,
+  index: number,
+): Markup {
+  const fill = point.leftOut ? "#fff" : "#000";
+  const shape = point.censored
+    ? markup`<path d="${point.censored === "above" ? `M${px(x - 5)} ${px(y + 4)}h10l-5 -9Z` : `M${px(x - 5)} ${px(y - 4)}h10l-5 9Z`}" fill="${fill}" stroke="#000"/>`
+    : polymer === "a"
+      ? markup`<circle cx="${px(x)}" cy="${px(y)}" r="4" fill="${fill}" stroke="#000"/>`
+      : markup`<rect x="${px(x - 4)}" y="${px(y - 4)}" width="8" height="8" fill="${fill}" stroke="#000"/>`;
+  const beside = index % 2 === 0 ? 7 : -7;
+  return markup`${shape}<text x="${px(x + beside)}" y="${px(y - 5)}" text-anchor="${beside > 0 ? "start" : "end"}" font-size="9" ${halo}>${point.label}${point.leftOut ? " out" : ""}</text>`;
+}
+
+// Runs crowd around one dose, so their names are told on pointing at them and in their own table.
+function plantMark({ label }: PrintedChart["plant"][number], x: number, y: number): Markup {
+  return markup`<g><title>${label}</title><path d="M${px(x)} ${px(y - 6)}l6 6l-6 6l-6 -6Z" fill="#fff" stroke="#000" stroke-width="1.6"/></g>`;
+}

@@ -1,0 +1,33 @@
+import { analyseJars } from "../curve/analyse.ts";
+import type { Analysis, ResponseWorking } from "../curve/analyse-types.ts";
+import { seriesChain } from "../study/derive/jars.ts";
+import { analyseRows } from "../study/derive/points.ts";
+import type { StudyState } from "../study/schema/records.ts";
+import { writeSignificant } from "../units/number-entry.ts";
+
+/** The curves of one series, however they were fitted. */
+export interface SeriesFits {
+  seriesId: string;
+  /** null where there was nothing to fit */
+  analysis: Analysis | null;
+  workings: ResponseWorking[];
+  /** why there are no curves, where that is known */
+  trouble: string;
+}
+
+/** Fits one series here and now. A screen has this done by its own thread instead. */
+export function fitSeries(state: StudyState, seriesId: string): SeriesFits {
+  const chain = seriesChain(state, seriesId);
+  const mark = state.study["study"]?.decimalMark ?? ".";
+  const { rows, labels } = analyseRows(chain);
+  if (rows.length === 0)
+    return { seriesId, analysis: null, workings: [], trouble: "no jar has a dose and a reading yet" };
+  const result = analyseJars(rows, {
+    name: chain.series.label,
+    number: (value) => writeSignificant(value, mark, 3),
+    jar: (row) => labels.get(row) ?? String(row),
+  });
+  return result.ok
+    ? { seriesId, analysis: result.value.analysis, workings: result.value.workings, trouble: "" }
+    : { seriesId, analysis: null, workings: [], trouble: result.message };
+}

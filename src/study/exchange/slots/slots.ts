@@ -1,0 +1,84 @@
+import type { Field, Slot } from "../../../exchange/columns.ts";
+import type { OutCell } from "../../../exchange/csv-out.ts";
+import { leftOutSchema } from "../../schema/common.ts";
+import type { RowReader } from "../row-reader.ts";
+import { cakeSlots } from "./cake.ts";
+import { claritySlots } from "./clarity.ts";
+import type { Reading, ReadValue, Result, Series, SlotSpec } from "./slot.ts";
+import { waterSlots } from "./water.ts";
+
+type LeftOut = Reading["leftOut"];
+
+/** A reading as it comes from a row, before it belongs to a jar. */
+export interface ReadResult extends ReadValue {
+  slot: Slot;
+  leftOut: LeftOut;
+  note: string;
+}
+
+/** Everything that is read of a jar. A new kind of reading is one entry here, with its columns in exchange/columns.ts. */
+export const slotSpecs: SlotSpec[] = [...claritySlots, ...waterSlots, ...cakeSlots];
+
+const reasons = leftOutSchema.shape.reason.options;
+
+function specOf(result: Result, series: Series): SlotSpec {
+  return slotSpecs.find(
+    ({ kinds, holds }) => kinds.includes(result.kind) && (!holds || holds(result, series)),
+  )!;
+}
+
+/** Why something is left out, from its two columns; an unknown reason is a fault that lists the known ones. */
+export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut {
+  const given = row.label(reason).toLowerCase();
+  if (given === "") {
+    if (row.filled(note)) row.fault(note, `needs a reason in the column beside it: ${reasons.join(", ")}.`);
+    return null;
+  }
+  const known = reasons.find((one, index) => one === given || String(index + 1) === given);
+  if (known) return { reason: known, note: row.text(note) };
+  row.fault(reason, `"${given.slice(0, 40)}" is not a reason; there are: ${reasons.join(", ")}.`);
+  return null;
+}
+
+/** The slots that a file has any column of; the others need not be looked at in each row. */
+export function slotsWith(has: (field: Field) => boolean): SlotSpec[] {
+  return slotSpecs.filter(({ slot, fields }) =>
+    [...fields, `${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`].some((field) =>
+      has(field as Field),
+    ),
+  );
+}
+
+/** Everything that was read of a jar in one row. */
+export function readSlots(row: RowReader, series: Series, specs: SlotSpec[]): ReadResult[] {
+  const found: ReadResult[] = [];
+  for (const { slot, fields, read } of specs) {
+    const before = row.faults.length;
+    const answer = read(row, series);
+    const leftOut = readLeftOut(row, `${slot}_left_out`, `${slot}_left_out_note`);
+    const note = row.text(`${slot}_note`);
+    if (answer) found.push({ slot, ...answer, leftOut, note });
+    else if (row.faults.length === before && (leftOut !== null || note !== ""))
+      row.fault(
+        leftOut !== null ? `${slot}_left_out` : `${slot}_note`,
+        `has no reading beside it (${fields[0]}).`,
+      );
+  }
+  return found;
+}
+
+/** The slot a reading is written to, in a series. */
+export function slotOf(result: Result, series: Series): Slot {
+  return specOf(result, series).slot;
+}
+
+/** A reading as cells of a row. */
+export function writeSlot(reading: Reading, series: Series): Partial<Record<Field, OutCell>> {
+  const { slot, write } = specOf(reading.result, series);
+  return {
+    ...write(reading.result, series),
+    [`${slot}_left_out`]: reading.leftOut?.reason ?? null,
+    [`${slot}_left_out_note`]: reading.leftOut?.note ?? null,
+    [`${slot}_note`]: reading.note,
+  };
+}
