@@ -24,7 +24,7 @@ import {
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
-import { listShelf, pathForName, refFor } from "./service/shelf.ts";
+import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
 
@@ -89,8 +89,8 @@ export const handlers: Handlers = {
     return answerOpened(openPath(context, path));
   },
   "study.open": (context, { ref }) => {
-    const path = context.refs.get(ref) ?? listShelf(context).find((entry) => entry.ref === ref);
-    if (typeof path !== "string") return refused("This study is no longer in the list: look again.");
+    const path = studyOfRef(context, ref);
+    if (path === null) return refused("This study is no longer in the list: look again.");
     return answerOpened(openPath(context, path));
   },
   "study.choose": async (context) => {

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { isBackup } from "../storage/backups.ts";
 import { extension } from "../storage/format.ts";
 import { openFaultWithin, probeFile } from "../storage/probe.ts";
 import type { Context } from "./context.ts";
@@ -19,6 +20,12 @@ export function refFor(context: Context, path: string): string {
   const ref = createHash("sha256").update(path).digest("hex").slice(0, 24);
   context.refs.set(ref, path);
   return ref;
+}
+
+/** The study a page means by a token, or null: a backup's token names no study, it can only be put back. */
+export function studyOfRef(context: Context, ref: string): string | null {
+  const path = context.refs.get(ref);
+  return path === undefined || isBackup(path) ? null : path;
 }
 
 /** The studies in the host's folder, newest first. */

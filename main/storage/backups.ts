@@ -1,5 +1,5 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { backup, DatabaseSync } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { extension } from "./format.ts";
@@ -19,6 +19,11 @@ export interface Backup extends BackupName {
 /** Where a study's backups lie: a folder beside it that bears its name. */
 export function backupFolder(studyPath: string): string {
   return `${studyPath}.backups`;
+}
+
+/** Whether a file is one of a study's backups: those are put back, never worked on, or they would be backups no more. */
+export function isBackup(path: string): boolean {
+  return dirname(path).endsWith(`${extension}.backups`);
 }
 
 const namePattern = new RegExp(

@@ -243,6 +243,16 @@ describe("thinning", () => {
   });
 });
 
+test("a backup is not opened to be worked on: it would be a backup no more", async () => {
+  openAtStart(context, path);
+  const { entries } = await call<OutputOf<"backup.make">>("backup.make", {});
+  const { ref } = entries[0]!;
+  expect(await refusal("study.open", { ref })).toMatch(/no longer in the list/);
+  expect(await refusal("shelf.backups", { ref })).toMatch(/no longer in the list/);
+  expect(await refusal("shelf.salvage", { ref })).toMatch(/no longer in the list/);
+  expect(await call("backup.restore", { ref })).toMatchObject({ seq: 11 });
+});
+
 test("backups that are made at once do not tidy one another away", async () => {
   openAtStart(context, path);
   const { file } = context.open!;

@@ -1,15 +1,14 @@
 // npm run torture: hundreds of kills and far more fuzz than the test run, one JSON line for each part. Not part of the
 // tests. usage: npm run torture -- [--kills N] [--cases N] [--files N] [--verbs N] [--seed N]
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { execFile } from "node:child_process";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
-import { parseArgs } from "node:util";
+import { parseArgs, promisify } from "node:util";
 import type { Tally } from "../fuzz/chance.ts";
 import { runContractCases } from "../fuzz/contract-cases.ts";
 import { fuzzFolder } from "../fuzz/folder.ts";
 import { runStudyFileCases } from "../fuzz/study-file-cases.ts";
 import { runVerbCases } from "../fuzz/verb-cases.ts";
-import { killAtRandom } from "../storage/kills.ts";
 import { killAtSteps, stepActions } from "../storage/step-kills.ts";
 
 const { values } = parseArgs({
@@ -73,6 +72,11 @@ async function fuzz(
 }
 
 // A study of some hundred changes is as good as one that grows without end, and quicker to look over after each kill.
+const killLane = async (own: number, kills: number): Promise<object> => {
+  const lane = join(import.meta.dirname, "kill-lane.ts");
+  const { stdout } = await promisify(execFile)(process.execPath, [lane, String(own), String(kills)]);
+  return JSON.parse(stdout) as object;
+};
 const killsEach = 25;
 const lanes = 4;
 const rounds = Array.from({ length: Math.ceil(number("kills") / killsEach) }, (_, index) => index);
@@ -81,9 +85,7 @@ await Promise.all(
     for (let round = rounds.shift(); round !== undefined; round = rounds.shift()) {
       const own = seed * 1000 + round;
       await part(`random kills, seed ${own}`, () =>
-        inFolder(mkdtempSync(join(tmpdir(), "flocwright-torture-")), (folder) =>
-          killAtRandom(folder, own, Math.min(killsEach, number("kills") - (own - seed * 1000) * killsEach)),
-        ),
+        killLane(own, Math.min(killsEach, number("kills") - (own - seed * 1000) * killsEach)),
       );
     }
   }),
