@@ -4,15 +4,15 @@ import { tallyLine } from "./chance.ts";
 import { fuzzFolder } from "./folder.ts";
 import { runStudyFileCases } from "./study-file-cases.ts";
 
-for (const seed of [21, 22])
-  test(`study files, seed ${seed}`, { timeout: 180_000 }, async () => {
+for (const seed of [21, 22, 23, 24])
+  test(`study files, seed ${seed}`, { timeout: 600_000 }, async () => {
     const folder = fuzzFolder();
     try {
-      const tally = await runStudyFileCases(seed, 1250, folder);
+      const tally = await runStudyFileCases(seed, 500, folder);
       process.stdout.write(`${tallyLine(tally)}\n`);
       expect(tally.faults).toEqual([]);
-      expect(tally.accepted).toBeGreaterThan(50);
-      expect(tally.refused).toBeGreaterThan(300);
+      expect(tally.accepted).toBeGreaterThan(30);
+      expect(tally.refused).toBeGreaterThan(150);
     } finally {
       rmSync(folder, { recursive: true, force: true });
     }

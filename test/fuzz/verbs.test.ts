@@ -5,7 +5,7 @@ import { fuzzFolder } from "./folder.ts";
 import { runVerbCases } from "./verb-cases.ts";
 
 for (const seed of [31, 32])
-  test(`terminal verbs, seed ${seed}`, { timeout: 180_000 }, async () => {
+  test(`terminal verbs, seed ${seed}`, { timeout: 600_000 }, async () => {
     const folder = fuzzFolder();
     try {
       const tally = await runVerbCases(seed, 3000, folder);

@@ -8,7 +8,7 @@ const total = { tried: 0, survived: 0 };
 
 describe.concurrent("a process killed at seeded random moments while it works", () => {
   for (const seed of [7, 8])
-    test(`20 kills, seed ${seed}`, { timeout: 240_000 }, async () => {
+    test(`20 kills, seed ${seed}`, { timeout: 600_000 }, async () => {
       const folder = mkdtempSync(join(tmpdir(), "flocwright-kill-"));
       try {
         const count = await killAtRandom(folder, seed, 20);
