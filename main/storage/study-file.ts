@@ -69,7 +69,8 @@ export function createStudyFile(path: string): Outcome<null> {
   }
 }
 
-function foreignObject(database: DatabaseSync): string | null {
+/** What a file holds besides the tables of a study (a trigger, a view, another table), or null. */
+export function foreignObject(database: DatabaseSync): string | null {
   const rows = database.prepare("SELECT type, name FROM sqlite_schema").all();
   const strange = rows.find(
     (row) =>
