@@ -12,12 +12,14 @@ export const router = createRouter({
     { path: "/dose", name: "dose", component: () => import("./rooms/dose/DoseRoom.vue") },
     { path: "/plant", name: "plant", component: () => import("./rooms/plant/PlantRoom.vue") },
     { path: "/record", name: "record", component: () => import("./rooms/record/RecordRoom.vue") },
+    { path: "/studies", name: "library", component: () => import("./rooms/library/LibraryRoom.vue") },
     { path: "/:anything(.*)*", redirect: "/" },
   ],
 });
 
 router.beforeEach((to) => {
   const { isOpen } = useStudy();
+  if (to.name === "library") return true;
   if (to.name !== "start" && !isOpen) return { name: "start" };
   if (to.name === "start" && isOpen) return { name: "sample" };
   return true;
