@@ -47,18 +47,33 @@ export const costNote = (row: FoundRow): string =>
 export const dateWords = (at: string | null): string =>
   at === null ? "" : new Date(at).toLocaleDateString(undefined, { dateStyle: "medium" });
 
-/** The row that is best by a number among those that have it, if they differ at all. */
-export function bestKey(
+export interface Ranged {
+  value: number | null;
+  low: number | null;
+  high: number | null;
+}
+
+export function rangedWords({ value, low, high }: Ranged, format: Format): string {
+  if (value === null) return "";
+  const bounds =
+    low === null || high === null ? "" : ` (${format.plain(low, 3)} to ${format.plain(high, 3)})`;
+  return `${format.plain(value, 3)}${bounds}`;
+}
+
+/** The row that is better than every other one beyond the bounds of both fits; null where none is. */
+export function surelyBest(
   rows: readonly FoundRow[],
-  value: (row: FoundRow) => number | null,
+  of: (row: FoundRow) => Ranged,
   better: "low" | "high",
 ): string | null {
-  const known = rows.flatMap((row) => {
-    const one = value(row);
-    return one === null ? [] : [{ row, one }];
-  });
-  const [first] = known;
-  if (!first || known.length < 2 || known.every(({ one }) => one === first.one)) return null;
-  const best = known.reduce((a, b) => ((better === "low" ? b.one < a.one : b.one > a.one) ? b : a));
-  return keyOf(best.row);
+  const known = rows.filter((row) => of(row).value !== null);
+  const best = known.find((row) =>
+    known.every((other) => {
+      if (other === row) return true;
+      const [mine, its] = [of(row), of(other)];
+      if (mine.low === null || mine.high === null || its.low === null || its.high === null) return false;
+      return better === "low" ? mine.high < its.low : mine.low > its.high;
+    }),
+  );
+  return best && known.length > 1 ? keyOf(best) : null;
 }

@@ -37,9 +37,16 @@ export const seriesSummarySchema = z.strictObject({
   approvedBy: text,
   approvedAt: text.nullable(),
   turbidity: number,
+  /** one-sided 95 % bounds of each fitted mean at that dose */
+  turbidityLow: number,
+  turbidityHigh: number,
   turbidityUnit: z.enum(["NTU", "FNU"]),
   filtrateTssMgPerL: number,
+  filtrateTssLow: number,
+  filtrateTssHigh: number,
   cakePct: number,
+  cakeLow: number,
+  cakeHigh: number,
   capturePct: number,
   /** per tonne of dry feed solids; parts without a price are null and not in the total */
   polymerCost: number,

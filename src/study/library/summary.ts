@@ -2,7 +2,7 @@ import { costAt, type CostParts } from "../../choice/cost.ts";
 import { analyseJars, axisOf } from "../../curve/analyse.ts";
 import type { AnalyseRow, ResponseName, ResponseWorking } from "../../curve/analyse-types.ts";
 import { insideHull } from "../../curve/canonical.ts";
-import { surfaceMean } from "../../curve/surface-bands.ts";
+import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
 import { writeSignificant } from "../../units/number-entry.ts";
 import { choiceChain, targetsOf, type Targets } from "../derive/choice.ts";
 import { decisionChain } from "../derive/decision.ts";
@@ -17,23 +17,44 @@ const compared = ["turbidity_ntu", "filtrate_tss_mg_per_l", "cake_ts_pct"] as co
 
 const plain = (value: number) => writeSignificant(value, ".", 3);
 
-type Results = Pick<
+const finite = (value: number | null | undefined): number | null =>
+  value !== null && value !== undefined && Number.isFinite(value) ? value : null;
+
+type Fitted = Pick<
   SeriesSummary,
   | "turbidity"
+  | "turbidityLow"
+  | "turbidityHigh"
   | "filtrateTssMgPerL"
+  | "filtrateTssLow"
+  | "filtrateTssHigh"
   | "cakePct"
-  | "capturePct"
-  | "polymerCost"
-  | "disposalCost"
-  | "returnCost"
-  | "totalCost"
-  | "why"
+  | "cakeLow"
+  | "cakeHigh"
 >;
+type Results = Fitted &
+  Pick<SeriesSummary, "capturePct" | "polymerCost" | "disposalCost" | "returnCost" | "totalCost" | "why">;
+
+/** What a fitted response says at a dose, with the one-sided 95 % bounds of its mean; null where nothing is fitted. */
+type At = (response: ResponseName) => { mean: number; low: number; high: number } | null;
+
+function fittedAt(at: At): Fitted {
+  const [turbidity, tss, cake] = compared.map((name) => at(name));
+  return {
+    turbidity: finite(turbidity?.mean),
+    turbidityLow: finite(turbidity?.low),
+    turbidityHigh: finite(turbidity?.high),
+    filtrateTssMgPerL: finite(tss?.mean),
+    filtrateTssLow: finite(tss?.low),
+    filtrateTssHigh: finite(tss?.high),
+    cakePct: finite(cake?.mean),
+    cakeLow: finite(cake?.low),
+    cakeHigh: finite(cake?.high),
+  };
+}
 
 const nothing = (why: string): Results => ({
-  turbidity: null,
-  filtrateTssMgPerL: null,
-  cakePct: null,
+  ...fittedAt(() => null),
   capturePct: null,
   polymerCost: null,
   disposalCost: null,
@@ -41,9 +62,6 @@ const nothing = (why: string): Results => ({
   totalCost: null,
   why,
 });
-
-const finite = (value: number | null | undefined): number | null =>
-  value !== null && value !== undefined && Number.isFinite(value) ? value : null;
 
 /** One response's rows alone: a response is analysed the same with or without the others. */
 function rowsOf(rows: AnalyseRow[], name: ResponseName): AnalyseRow[] {
@@ -79,24 +97,18 @@ function resultsOnCurve(
   const rounding = 1e-6 * choice.tested.high;
   if (dose < choice.tested.low - rounding || dose > choice.tested.high + rounding)
     return nothing("the approved dose lies outside the tested doses");
-  const at = (response: string) =>
-    finite(choice.curves.find((curve) => curve.response === response)?.mean(dose));
-  const cost = costAt(dose, choice.cost);
+  const curveOf = (response: string) => choice.curves.find((curve) => curve.response === response);
+  const fitted = fittedAt((response) => {
+    const curve = curveOf(response);
+    return curve ? { mean: curve.mean(dose), low: curve.low95(dose), high: curve.high95(dose) } : null;
+  });
   return withCost(
-    {
-      turbidity: at("turbidity_ntu"),
-      filtrateTssMgPerL: at("filtrate_tss_mg_per_l"),
-      cakePct: at("cake_ts_pct"),
-      capturePct: at("capture_pct"),
-    },
-    cost,
+    { ...fitted, capturePct: finite(curveOf("capture_pct")?.mean(dose)) },
+    costAt(dose, choice.cost),
   );
 }
 
-function withCost(
-  found: Pick<Results, "turbidity" | "filtrateTssMgPerL" | "cakePct" | "capturePct">,
-  cost: CostParts,
-): Results {
+function withCost(found: Fitted & Pick<Results, "capturePct">, cost: CostParts): Results {
   const results = {
     ...found,
     polymerCost: finite(cost.polymer),
@@ -133,18 +145,15 @@ function resultsOnSurface(
   const surfaceOf = (response: string) => found.surfaces.find((one) => one.response === response)?.surface;
   const hull = found.surfaces[0]?.surface.hull ?? [];
   if (!insideHull(hull, [pair.a, pair.b])) return nothing("the approved pair lies outside the tested pairs");
-  const at = (response: string) => {
+  const fitted = fittedAt((response) => {
     const surface = surfaceOf(response);
-    return surface ? finite(surfaceMean(surface, pair.a, pair.b)) : null;
-  };
+    return surface
+      ? { mean: surfaceMean(surface, pair.a, pair.b), ...surfaceBounds(surface, pair.a, pair.b) }
+      : null;
+  });
   const { polymerA, polymerB, disposal, total } = found.costAt(pair);
   return withCost(
-    {
-      turbidity: at("turbidity_ntu"),
-      filtrateTssMgPerL: at("filtrate_tss_mg_per_l"),
-      cakePct: at("cake_ts_pct"),
-      capturePct: null,
-    },
+    { ...fitted, capturePct: null },
     {
       polymer: polymerA === null || polymerB === null ? null : polymerA + polymerB,
       disposal,
