@@ -7,7 +7,7 @@ import { chromium } from "playwright";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
 import { gridFigures } from "./grid.ts";
-import { scaleFigures, type ScaleFigures } from "./scale.ts";
+import { libraryFigures, scaleFigures, type ScaleFigures } from "./scale.ts";
 import { printCoverage } from "./coverage.ts";
 import { compareWithYardstick, type BenchData } from "./yardstick.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
@@ -289,4 +289,12 @@ if (browserPath) {
   );
 }
 rmSync(folder, { recursive: true, force: true });
+{
+  const library = await libraryFigures(500);
+  const of = `a folder of ${library.studies} studies`;
+  print(`read ${of} into its index for the first time`, "ms", library.first, null);
+  print(`one slice of that reading`, "ms", library.slices, null);
+  print(`look through ${of} of which none changed`, "ms", library.again, 1000);
+  print(`search ${of}`, "ms", library.searches, 100);
+}
 printCoverage(200);

@@ -1,11 +1,13 @@
 import { spawn } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { copyFileSync, mkdtempSync, rmSync, utimesSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright";
 import { createDispatcher } from "../../main/dispatch.ts";
-import { closeContext, createContext, openAtStart } from "../../main/service.ts";
+import { closeContext, createContext, openAtStart, type Context } from "../../main/service.ts";
+import { writeNewStudy } from "../../main/service/opening.ts";
 import type { SimpleCommand } from "../../src/study/commands.ts";
+import { demoCommands } from "../../src/study/demo.ts";
 import { largest, writeLargeStudy } from "./large-study.ts";
 
 export interface ScaleFigures {
@@ -136,6 +138,63 @@ export async function scaleFigures(root: string, browser: Browser | null): Promi
     writeLargeStudy(path, largest, new Date().toISOString());
     await serviceFigures(path, folder, figures);
     if (browser) await browserFigures(browser, root, path, figures);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+  return figures;
+}
+
+export interface LibraryFigures {
+  /** reading all studies the first time, ms in all */
+  first: number[];
+  /** one call of that reading, ms: what an edit may have to wait */
+  slices: number[];
+  /** looking through a folder in which nothing changed, ms */
+  again: number[];
+  /** one search over the whole index, ms */
+  searches: number[];
+  studies: number;
+}
+
+/** Figures of a folder of studies, each the invented demo with one approved series, searched through its index. */
+export async function libraryFigures(studies: number): Promise<LibraryFigures> {
+  const folder = mkdtempSync(join(tmpdir(), "flocwright-library-"));
+  const figures: LibraryFigures = { first: [], slices: [], again: [], searches: [], studies };
+  try {
+    const template = join(folder, "template");
+    const written = writeNewStudy(template, demoCommands("2026-01-01T12:00:00Z"), "", "2026-01-01T12:00:00Z");
+    if (!written.ok) throw new Error(written.message);
+    const settled = new Date(Date.now() - 3.6e6);
+    for (let i = 0; i < studies; i++) {
+      const path = join(folder, `study ${i}.flocwright`);
+      copyFileSync(template, path);
+      utimesSync(path, settled, settled);
+    }
+    const ask = async (service: Context, name: string, input: object) => {
+      const answer = await createDispatcher(service)(name, input);
+      if (!answer.ok) throw new Error(answer.message);
+      return answer.value as { state: string; toRead: number; found: number };
+    };
+    const refresh = async (service: Context): Promise<number> => {
+      const start = performance.now();
+      for (let step = "start"; ; step = "go-on") {
+        const sliceStart = performance.now();
+        const { state, toRead } = await ask(service, "library.refresh", { step });
+        if (toRead > 0) figures.slices.push(performance.now() - sliceStart);
+        if (state === "done") return performance.now() - start;
+      }
+    };
+    figures.first.push(await refresh(context(folder)));
+    for (let round = 0; round < 5; round++) {
+      const service = context(folder);
+      figures.again.push(await refresh(service));
+      for (const text of ["", "jon", "mixed e-42", "nothing like it"]) {
+        const start = performance.now();
+        const { found } = await ask(service, "library.search", { text });
+        figures.searches.push(performance.now() - start);
+        if (text === "" && found !== 2 * studies) throw new Error(`${found} series in ${studies} studies`);
+      }
+    }
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
