@@ -1,13 +1,15 @@
 import { costAt, type CostParts } from "../../choice/cost.ts";
-import { analyseJars, axisOf } from "../../curve/analyse.ts";
-import type { AnalyseRow, ResponseName, ResponseWorking } from "../../curve/analyse-types.ts";
+import { axisOf, speakingFit } from "../../curve/analyse.ts";
+import type { ResponseName } from "../../curve/analyse-types.ts";
+import { responseCurve } from "../../curve/bands.ts";
 import { insideHull } from "../../curve/canonical.ts";
 import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
+import type { ResponseCurve } from "../../curve/types.ts";
 import { writeSignificant } from "../../units/number-entry.ts";
-import { choiceChain, targetsOf, type Targets } from "../derive/choice.ts";
+import { fittedChoice, targetsOf } from "../derive/choice.ts";
 import { decisionChain } from "../derive/decision.ts";
 import { seriesChain, type SeriesChain } from "../derive/jars.ts";
-import { pairChain } from "../derive/pair-choice.ts";
+import { pairCost, type NamedSurface } from "../derive/pair-choice.ts";
 import { analyseRows } from "../derive/points.ts";
 import type { StudyState } from "../schema/records.ts";
 import type { SeriesSummary } from "./row.ts";
@@ -63,14 +65,6 @@ const nothing = (why: string): Results => ({
   why,
 });
 
-/** One response's rows alone: a response is analysed the same with or without the others. */
-function rowsOf(rows: AnalyseRow[], name: ResponseName): AnalyseRow[] {
-  return rows.map((row) => {
-    const reading = row.readings[name];
-    return { ...row, readings: reading ? { [name]: reading } : {} };
-  });
-}
-
 function lackOf(results: Omit<Results, "why">): string {
   const lacks = [
     ...(results.turbidity === null && results.filtrateTssMgPerL === null ? ["filtrate"] : []),
@@ -89,10 +83,10 @@ function lackOf(results: Omit<Results, "why">): string {
 function resultsOnCurve(
   state: StudyState,
   chain: SeriesChain,
-  workings: ResponseWorking[],
+  curves: ResponseCurve[],
   dose: number,
 ): Results {
-  const choice = choiceChain(state, chain, workings, plain);
+  const choice = fittedChoice(state, chain, curves, targetsOf(state, chain.series.id));
   if (!choice) return nothing("no response of this series has a fitted curve");
   const rounding = 1e-6 * choice.tested.high;
   if (dose < choice.tested.low - rounding || dose > choice.tested.high + rounding)
@@ -119,31 +113,15 @@ function withCost(found: Fitted & Pick<Results, "capturePct">, cost: CostParts):
   return { ...results, why: lackOf(results) };
 }
 
-/** The limits are left out: a comparison needs the costs at the approved pair, not the cheapest pair there is. */
-function withoutLimits(targets: Targets | null): Targets | null {
-  return (
-    targets && {
-      ...targets,
-      turbidityAtMost: null,
-      filtrateTssAtMostMgPerL: null,
-      cstAtMostS: null,
-      cakeAtLeastPct: null,
-      drainedAtLeastMl: null,
-      captureAtLeastPct: null,
-    }
-  );
-}
-
 function resultsOnSurface(
   state: StudyState,
   chain: SeriesChain,
-  workings: ResponseWorking[],
+  surfaces: NamedSurface[],
   pair: { a: number; b: number },
 ): Results {
-  const found = pairChain(state, chain, workings, plain, withoutLimits(targetsOf(state, chain.series.id)));
-  if (!found) return nothing("no response of this series has a fitted surface");
-  const surfaceOf = (response: string) => found.surfaces.find((one) => one.response === response)?.surface;
-  const hull = found.surfaces[0]?.surface.hull ?? [];
+  if (surfaces.length === 0) return nothing("no response of this series has a fitted surface");
+  const surfaceOf = (response: string) => surfaces.find((one) => one.response === response)?.surface;
+  const hull = surfaces[0]?.surface.hull ?? [];
   if (!insideHull(hull, [pair.a, pair.b])) return nothing("the approved pair lies outside the tested pairs");
   const fitted = fittedAt((response) => {
     const surface = surfaceOf(response);
@@ -151,7 +129,11 @@ function resultsOnSurface(
       ? { mean: surfaceMean(surface, pair.a, pair.b), ...surfaceBounds(surface, pair.a, pair.b) }
       : null;
   });
-  const { polymerA, polymerB, disposal, total } = found.costAt(pair);
+  const { polymerA, polymerB, disposal, total } = pairCost(
+    chain,
+    surfaces,
+    targetsOf(state, chain.series.id),
+  )(pair);
   return withCost(
     { ...fitted, capturePct: null },
     {
@@ -171,24 +153,23 @@ function* resultsOf(
 ): Generator<undefined, Results> {
   const { rows } = analyseRows(chain);
   if (rows.length === 0) return nothing("no jar of this series was read");
-  const workings: ResponseWorking[] = [];
+  const curves: ResponseCurve[] = [];
+  const surfaces: NamedSurface[] = [];
   for (const name of compared) {
-    const analysed = analyseJars(rowsOf(rows, name), {
-      name: chain.series.label,
-      number: plain,
-      jar: String,
-    });
-    if (!analysed.ok) return nothing(analysed.message);
-    workings.push(...analysed.value.workings);
+    const found = speakingFit(rows, name, { name: chain.series.label, number: plain, jar: String });
+    if (!found.ok) return nothing(found.message);
+    const { fit, surface } = found.value;
+    if (fit?.report.status === "converged") curves.push(responseCurve(fit, name));
+    if (surface) surfaces.push({ response: name, surface });
     yield;
   }
   const axis = axisOf(rows);
   if (axis === "surface")
     return dose.b === null
       ? nothing("the series varies both polymers, the approval names one dose")
-      : resultsOnSurface(state, chain, workings, { a: dose.a, b: dose.b });
+      : resultsOnSurface(state, chain, surfaces, { a: dose.a, b: dose.b });
   if (axis === "b") return nothing("only polymer B was varied in this series");
-  return resultsOnCurve(state, chain, workings, dose.a);
+  return resultsOnCurve(state, chain, curves, dose.a);
 }
 
 /** One series of a study for the comparison of studies; a series without an approved dose is only named, not fitted. */
