@@ -6,13 +6,13 @@ import { changeSchema, type Change } from "../../src/study/history.ts";
 import {
   emptyState,
   kinds,
-  recordSchemas,
   type AnyRecord,
   type Kind,
   type StudyState,
 } from "../../src/study/schema/records.ts";
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
+import { readRecord } from "../../src/study/schema/read.ts";
 import { chainHash, chainStart } from "./chain.ts";
 import { allowedObjects, applicationId, formatVersion, migrations } from "./format.ts";
 import { takeName } from "./files.ts";
@@ -27,6 +27,11 @@ export interface DraftRow {
   reason: string;
 }
 
+export interface Place {
+  kind: Kind;
+  id: string;
+}
+
 /** An open study file. Every method that writes is durable when it returns, or changes nothing and says why. */
 export interface StudyFile {
   path: string;
@@ -38,7 +43,9 @@ export interface StudyFile {
   undoRows(): { seq: number; undoes: number | null; redoes: number | null }[];
   history(beforeSeq: number | null, limit: number): Change[];
   since(afterSeq: number): Change[];
-  append(change: Change, touched: { kind: Kind; id: string }[], state: StudyState): Outcome<null>;
+  append(change: Change, touched: Place[], state: StudyState): Outcome<null>;
+  /** Several entries in one transaction: all of them or none. `state` is the one after the last. */
+  appendAll(steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null>;
   drafts(): DraftRow[];
   keepDraft(draft: DraftRow, at: string): Outcome<null>;
   dropDraft(place: string): Outcome<null>;
@@ -75,7 +82,8 @@ export function createStudyFile(path: string): Outcome<null> {
   }
 }
 
-function foreignObject(database: DatabaseSync): string | null {
+/** What a file holds besides the tables of a study (a trigger, a view, another table), or null. */
+export function foreignObject(database: DatabaseSync): string | null {
   const rows = database.prepare("SELECT type, name FROM sqlite_schema").all();
   const strange = rows.find(
     (row) =>
@@ -169,6 +177,12 @@ function studyFileOn(
   const all = (sql: string, ...values: (string | number)[]) => database.prepare(sql).all(...values);
   // An older study that is only read keeps its older tables.
   const hasTouched = one("SELECT 1 AS yes FROM sqlite_schema WHERE name = 'touched'") !== null;
+  // Rows as lists: a hundred thousand of them are read at once, and an object for each costs more than the reading.
+  const rowsOf = (sql: string): SQLOutputValue[][] => {
+    const statement = database.prepare(sql);
+    statement.setReturnArrays(true);
+    return statement.all() as unknown as SQLOutputValue[][];
+  };
   const born = readOnlyBecause === null ? statSync(path).ino : null;
 
   // SQLite would go on writing into a file that was deleted or replaced under it, and call it saved.
@@ -204,26 +218,60 @@ function studyFileOn(
     }
   };
 
+  const put = (change: Change, touched: Place[], state: StudyState) => {
+    const previous = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
+    const before = typeof previous === "string" ? previous : chainStart;
+    database
+      .prepare(
+        "INSERT INTO change (seq, at, by, command, inverse, undoes, redoes, why, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+      )
+      .run(
+        change.seq,
+        change.at,
+        change.by,
+        JSON.stringify(change.command),
+        JSON.stringify(change.inverse),
+        change.undoes,
+        change.redoes,
+        change.why,
+        before,
+        chainHash(before, change),
+      );
+    atStep("edit: entry written");
+    const touch = database.prepare("INSERT OR IGNORE INTO touched (kind, id, seq) VALUES (?, ?, ?)");
+    for (const { kind, id } of touched) touch.run(kind, id, change.seq);
+    const set = database.prepare("INSERT OR REPLACE INTO record (kind, id, data) VALUES (?, ?, ?)");
+    const drop = database.prepare("DELETE FROM record WHERE kind = ? AND id = ?");
+    for (const { kind, id } of touched) {
+      const record = state[kind][id];
+      if (record) set.run(kind, id, JSON.stringify(record));
+      else drop.run(kind, id);
+    }
+    atStep("edit: records written");
+  };
+
   return {
     path,
     readOnlyBecause,
     notices,
     readState() {
       const tables = emptyState() as Record<Kind, Record<string, AnyRecord>>;
-      for (const row of all("SELECT kind, id, data FROM record")) {
-        const kind = String(row["kind"]) as Kind;
+      for (const [kindText, idText, text] of rowsOf("SELECT kind, id, data FROM record")) {
+        const kind = String(kindText) as Kind;
         if (!kinds.includes(kind))
           return bad(`This study holds a kind of record this Flocwright does not know (${kind}).`);
         let value: unknown;
         try {
-          value = JSON.parse(String(row["data"]));
+          value = JSON.parse(String(text));
         } catch {
           return bad("This study holds a record that cannot be read. It is left as it is.");
         }
-        const parsed = recordSchemas[kind].safeParse(value);
-        if (!parsed.success || (parsed.data as AnyRecord).id !== row["id"])
+        const record = readRecord(kind, value);
+        if (!record.ok) return record;
+        const id = String(idText);
+        if (record.value.id !== id)
           return bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
-        tables[kind][String(row["id"])] = parsed.data as AnyRecord;
+        tables[kind][id] = record.value;
       }
       return good(tables as StudyState);
     },
@@ -236,10 +284,10 @@ function studyFileOn(
       return row ? changeOf(row) : null;
     },
     undoRows: () =>
-      all("SELECT seq, undoes, redoes FROM change ORDER BY seq").map((row) => ({
-        seq: Number(row["seq"]),
-        undoes: row["undoes"] === null ? null : Number(row["undoes"]),
-        redoes: row["redoes"] === null ? null : Number(row["redoes"]),
+      rowsOf("SELECT seq, undoes, redoes FROM change ORDER BY seq").map(([seq, undoes, redoes]) => ({
+        seq: Number(seq),
+        undoes: undoes == null ? null : Number(undoes),
+        redoes: redoes == null ? null : Number(redoes),
       })),
     history: (beforeSeq, limit) =>
       all(
@@ -248,39 +296,11 @@ function studyFileOn(
         limit,
       ).map(changeOf),
     since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
-    append(change, touched, state) {
-      return write(() => {
-        const previous = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
-        const before = typeof previous === "string" ? previous : chainStart;
-        database
-          .prepare(
-            "INSERT INTO change (seq, at, by, command, inverse, undoes, redoes, why, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-          )
-          .run(
-            change.seq,
-            change.at,
-            change.by,
-            JSON.stringify(change.command),
-            JSON.stringify(change.inverse),
-            change.undoes,
-            change.redoes,
-            change.why,
-            before,
-            chainHash(before, change),
-          );
-        atStep("edit: entry written");
-        const touch = database.prepare("INSERT OR IGNORE INTO touched (kind, id, seq) VALUES (?, ?, ?)");
-        for (const { kind, id } of touched) touch.run(kind, id, change.seq);
-        const put = database.prepare("INSERT OR REPLACE INTO record (kind, id, data) VALUES (?, ?, ?)");
-        const drop = database.prepare("DELETE FROM record WHERE kind = ? AND id = ?");
-        for (const { kind, id } of touched) {
-          const record = state[kind][id];
-          if (record) put.run(kind, id, JSON.stringify(record));
-          else drop.run(kind, id);
-        }
-        atStep("edit: records written");
-      });
-    },
+    append: (change, touched, state) => write(() => put(change, touched, state)),
+    appendAll: (steps, state) =>
+      write(() => {
+        for (const { change, touched } of steps) put(change, touched, state);
+      }),
     historyOf: (kind, id, limit) =>
       hasTouched
         ? all(
