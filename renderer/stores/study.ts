@@ -194,6 +194,8 @@ export const useStudy = defineStore("study", () => {
   async function close(): Promise<void> {
     await drain();
     await call("study.close", {});
+    // The start screen speaks of no study: its calls are nobody's window's.
+    bindTo(null);
     state.value = null;
     durable = null;
   }
