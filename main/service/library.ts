@@ -43,7 +43,7 @@ export interface Library {
 }
 
 /** One call works no longer than this before it answers, so that edits are acknowledged in between. */
-const sliceMs = 40;
+const sliceMs = 20;
 /** A file changed so lately may change again within one tick of its clock, so it is looked at once more. */
 const settledAfterMs = 2500;
 const writeEvery = 50;
