@@ -248,7 +248,7 @@ export function searchLibrary(context: Context, search: LibrarySearch): OutputOf
   const products = new Set(all.flatMap(({ productA, productB }) => [productA, productB]));
   return {
     folder: library.folder,
-    studies: library.known.size,
+    studies: library.known.size - broken.length,
     found: found.length,
     rows: found.slice(0, mostRows),
     broken: broken.sort((a, b) => (a.fileName < b.fileName ? -1 : 1)),
