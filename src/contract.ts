@@ -185,6 +185,7 @@ export const contract = {
     input: librarySearchSchema,
     output: z.strictObject({
       folder: z.string(),
+      /** studies that could be read */
       studies: z.int().min(0),
       /** how many series answer the search; `rows` holds the first of them */
       found: z.int().min(0),

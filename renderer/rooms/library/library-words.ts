@@ -41,8 +41,12 @@ export function costWords(row: FoundRow, format: Format): string {
   return row.totalCost === null ? "" : `${format.plain(row.totalCost, 3)} ${row.currency}`;
 }
 
+/** What stands under a cost: that disposal is not in it, or why a result is missing. */
 export const costNote = (row: FoundRow): string =>
-  row.totalCost !== null && row.disposalCost === null ? "without disposal" : "";
+  row.totalCost !== null && row.disposalCost === null ? "without disposal" : row.why;
+
+export const seriesWords = (row: FoundRow): string =>
+  [row.seriesLabel || "no series yet", ...(row.invented ? ["invented"] : [])].join(" · ");
 
 export const dateWords = (at: string | null): string =>
   at === null ? "" : new Date(at).toLocaleDateString(undefined, { dateStyle: "medium" });
