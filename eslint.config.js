@@ -35,7 +35,14 @@ export default tseslint.config(
   },
   // A terminal program and its scripts speak through the console; nothing else does.
   {
-    files: ["scripts/**", "test/bench/**", "test/security/*.mjs", "main/headless.ts"],
+    files: [
+      "scripts/**",
+      "test/bench/**",
+      "test/torture/**",
+      "test/storage/*-runner.ts",
+      "test/security/*.mjs",
+      "main/headless.ts",
+    ],
     rules: { "no-console": "off" },
   },
 );

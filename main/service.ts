@@ -4,6 +4,7 @@ import type { Answer, Opened } from "../src/contract.ts";
 import type { Outcome } from "../src/outcome.ts";
 import { demoCommands } from "../src/study/demo.ts";
 import { librarySearchSchema } from "../src/study/library/row.ts";
+import type { Change } from "../src/study/history.ts";
 import { extension } from "./storage/format.ts";
 import {
   ok,
@@ -25,7 +26,7 @@ import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
-import { listShelf, pathForName, refFor } from "./service/shelf.ts";
+import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
 
@@ -42,6 +43,17 @@ async function newPath(context: Context, name: string): Promise<Outcome<string> 
   return chosen === null
     ? null
     : { ok: true, value: chosen.endsWith(extension) ? chosen : `${chosen}${extension}` };
+}
+
+/** Entries of the history, or the words for one among them that cannot be read. */
+function entries(read: () => Change[]): Answer<{ changes: Change[] }> {
+  try {
+    return ok({ changes: read() });
+  } catch {
+    return refused(
+      "Part of the history in this file cannot be read; what the study holds now is not touched by that.",
+    );
+  }
 }
 
 /** One handler a call of the contract. Hosts reach storage only through here. */
@@ -79,8 +91,8 @@ export const handlers: Handlers = {
     return answerOpened(openPath(context, path));
   },
   "study.open": (context, { ref }) => {
-    const path = context.refs.get(ref) ?? listShelf(context).find((entry) => entry.ref === ref);
-    if (typeof path !== "string") return refused("This study is no longer in the list: look again.");
+    const path = studyOfRef(context, ref);
+    if (path === null) return refused("This study is no longer in the list: look again.");
     return answerOpened(openPath(context, path));
   },
   "study.choose": async (context) => {
@@ -108,7 +120,7 @@ export const handlers: Handlers = {
   "study.undo": (context, { by }) => moveOnLine(context, "undo", by),
   "study.redo": (context, { by }) => moveOnLine(context, "redo", by),
   "study.history": ({ open }, { beforeSeq, limit }) =>
-    open ? ok({ changes: open.file.history(beforeSeq, limit) }) : refused("No study is open.", "no-study"),
+    open ? entries(() => open.file.history(beforeSeq, limit)) : refused("No study is open.", "no-study"),
   "study.since": ({ open }, { afterSeq }) =>
     open
       ? ok({
@@ -118,7 +130,7 @@ export const handlers: Handlers = {
         })
       : refused("No study is open.", "no-study"),
   "study.historyOf": ({ open }, { kind, id, limit }) =>
-    open ? ok({ changes: open.file.historyOf(kind, id, limit) }) : refused("No study is open.", "no-study"),
+    open ? entries(() => open.file.historyOf(kind, id, limit)) : refused("No study is open.", "no-study"),
   "backup.list": (context) => backupsOfOpen(context),
   "backup.make": (context) => backUpByHand(context),
   "backup.restore": (context, { ref }) => restoreOpen(context, ref),

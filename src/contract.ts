@@ -1,7 +1,14 @@
 import { z } from "zod";
 import { commandSchema } from "./study/commands.ts";
 import { changeSchema } from "./study/history.ts";
-import { idSchema, instantSchema, labelSchema } from "./study/schema/common.ts";
+import {
+  byNameSchema,
+  idSchema,
+  instantSchema,
+  labelSchema,
+  noteSchema,
+  textSchema,
+} from "./study/schema/common.ts";
 import { libraryRowSchema, librarySearchSchema, sludgeClassSchema } from "./study/library/row.ts";
 import { kinds, type Kind, type StudyState } from "./study/schema/records.ts";
 
@@ -62,14 +69,14 @@ const acknowledgedSchema = z.strictObject({
 
 const draftSchema = z.strictObject({
   /** which cell the text belongs to, in the page's own words, for example "jar j-01 turbidity" */
-  place: z.string().min(1).max(200),
-  text: z.string().max(2000),
-  reason: z.string().max(1000).default(""),
+  place: textSchema.min(1).max(200),
+  text: textSchema.max(2000),
+  reason: textSchema.max(1000).default(""),
 });
 
 const nothing = z.strictObject({});
 const done = z.strictObject({ done: z.literal(true) });
-const who = { by: z.string().trim().max(120) };
+const who = { by: byNameSchema };
 
 /**
  * Every call between the screens and the service, with the schema of what goes in and of what comes out.
@@ -105,7 +112,7 @@ export const contract = {
       command: commandSchema,
       /** the sequence number the page had seen; an older one is refused so that nothing is overwritten unseen */
       afterSeq: z.int().min(0),
-      why: z.string().max(4000).default(""),
+      why: noteSchema.default(""),
       ...who,
     }),
     output: acknowledgedSchema,
@@ -200,7 +207,7 @@ export const contract = {
   },
   "draft.list": { input: nothing, output: z.strictObject({ drafts: z.array(draftSchema) }) },
   "draft.keep": { input: draftSchema, output: done },
-  "draft.drop": { input: z.strictObject({ place: z.string().min(1).max(200) }), output: done },
+  "draft.drop": { input: z.strictObject({ place: textSchema.min(1).max(200) }), output: done },
 } as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>;
 
 export type Contract = typeof contract;

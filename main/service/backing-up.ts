@@ -11,7 +11,7 @@ import { openFault } from "../storage/probe.ts";
 import { salvage } from "../storage/salvage.ts";
 import { ok, refused, type Context } from "./context.ts";
 import { closeOpen, openedOf, openPath, writeNewStudy } from "./opening.ts";
-import { refFor } from "./shelf.ts";
+import { refFor, studyOfRef } from "./shelf.ts";
 
 const changesBetween = 25;
 const minutesBetween = 10;
@@ -98,16 +98,16 @@ function underLock(context: Context, path: string, work: () => Outcome<null>): O
 
 /** The backups of a study of the shelf, whether it opens or not. */
 export function backupsOfShelf(context: Context, ref: string): Answer<OutputOf<"shelf.backups">> {
-  const path = context.refs.get(ref);
-  return path === undefined
+  const path = studyOfRef(context, ref);
+  return path === null
     ? refused("This study is no longer in the list: look again.")
     : ok(entriesOf(context, path));
 }
 
 /** Puts a backup in the place of a study that does not open; its bytes are set aside first. */
 export function restoreOnShelf(context: Context, ref: string, backup: string): Answer<Opened> {
-  const path = context.refs.get(ref);
-  if (path === undefined) return refused("This study is no longer in the list: look again.");
+  const path = studyOfRef(context, ref);
+  if (path === null) return refused("This study is no longer in the list: look again.");
   const from = backupPath(context, path, backup);
   if (from === null) return refused("This backup is no longer there: look again.");
   const done = underLock(context, path, () => putBack(path, from, context.support.now()));
@@ -118,8 +118,8 @@ export function restoreOnShelf(context: Context, ref: string, backup: string): A
 
 /** Writes what a damaged study still holds into a new study beside it, and opens that. */
 export function salvageOnShelf(context: Context, ref: string): Answer<OutputOf<"shelf.salvage">> {
-  const path = context.refs.get(ref);
-  if (path === undefined) return refused("This study is no longer in the list: look again.");
+  const path = studyOfRef(context, ref);
+  if (path === null) return refused("This study is no longer in the list: look again.");
   const found = salvage(path);
   if (!found.ok) return refused(found.message);
   const { state, fromRecords, fromHistory, dropped } = found.value;

@@ -1,13 +1,14 @@
 import { randomUUID } from "node:crypto";
-import { existsSync, rmSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { basename } from "node:path";
 import type { Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { undoLineOf } from "../../src/study/history.ts";
-import { takeName } from "../storage/files.ts";
+import { takeName, throwAway } from "../storage/files.ts";
 import { openFault } from "../storage/probe.ts";
-import { openStudyFile, createStudyFile } from "../storage/study-file.ts";
+import { openStudyFile, createStudyFile, type StudyFile } from "../storage/study-file.ts";
+import type { StudyState } from "../../src/study/schema/records.ts";
 import type { Context, OpenStudy } from "./context.ts";
 
 /** What a page is told about the study that is open. */
@@ -40,12 +41,22 @@ export function closeOpen(context: Context): void {
   context.open = null;
 }
 
+/** The state, where it and the history can be gone on with. Never throws: the lock must be given back. */
+function readWhole(file: StudyFile): Outcome<StudyState> {
+  try {
+    const fault = file.historyFault();
+    return fault === null ? file.readState() : bad(fault);
+  } catch (error) {
+    return bad(openFault(error));
+  }
+}
+
 /** Opens a file as the service's study; the one before it is closed only once the new one is safely open. */
 export function openPath(context: Context, path: string): Outcome<OpenStudy> {
   if (context.open?.file.path === path) return good(context.open);
   const file = openStudyFile(path, context.support.now());
   if (!file.ok) return file;
-  const state = file.value.readState();
+  const state = readWhole(file.value);
   if (!state.ok) {
     file.value.close();
     return state;
@@ -72,10 +83,10 @@ export function writeNewStudy(path: string, commands: Command[], by: string, now
   if (existsSync(path)) return bad("There is already a file of this name. It is left as it is.");
   const part = `${path}.part`;
   try {
-    rmSync(part, { force: true });
+    throwAway(part);
     const written = fillNewStudy(part, commands, by, now);
     if (written.ok) takeName(part, path);
-    else rmSync(part, { force: true });
+    else throwAway(part);
     return written;
   } catch (error) {
     return bad(openFault(error));

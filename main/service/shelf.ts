@@ -2,8 +2,9 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { isBackup } from "../storage/backups.ts";
 import { extension } from "../storage/format.ts";
-import { openFault, probeFile } from "../storage/probe.ts";
+import { openFaultWithin, probeFile } from "../storage/probe.ts";
 import { stampOf } from "../storage/read-only.ts";
 import type { Context } from "./context.ts";
 
@@ -20,6 +21,12 @@ export function refFor(context: Context, path: string): string {
   const ref = createHash("sha256").update(path).digest("hex").slice(0, 24);
   context.refs.set(ref, path);
   return ref;
+}
+
+/** The study a page means by a token, or null: a backup's token names no study, it can only be put back. */
+export function studyOfRef(context: Context, ref: string): string | null {
+  const path = context.refs.get(ref);
+  return path === undefined || isBackup(path) ? null : path;
 }
 
 /** The studies in the host's folder, newest first. */
@@ -44,19 +51,28 @@ export function listShelf(context: Context): ShelfEntry[] {
     .sort((a, b) => ((a.modifiedAt ?? "") < (b.modifiedAt ?? "") ? 1 : -1));
 }
 
+// File systems take 255 bytes; the longest that is added is a number, the ending, and what SQLite and a copy append.
+const mostNameBytes = 200;
+// Names that one system keeps for devices, with whatever ending.
+const deviceName = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i;
+
+/** A study's name as a file may bear it anywhere. */
+function safeName(name: string): string {
+  let safe = name.replace(/[\\/:*?"<>|\p{Cc}]/gu, "-").slice(0, 80);
+  while (Buffer.byteLength(safe) > mostNameBytes) safe = safe.slice(0, -1);
+  safe = safe.toWellFormed().replace(/^[.\s]+|[.\s]+$/g, "");
+  return safe === "" || deviceName.test(safe) ? `study ${safe}`.trim() : safe;
+}
+
 /** A file name in the host's folder for a study's name: unsafe characters replaced, a number added where it is taken. */
 export function pathForName(context: Context, name: string): Outcome<string> {
   const { folder } = context.support;
   try {
     mkdirSync(folder, { recursive: true });
   } catch (error) {
-    return bad(`The folder for studies cannot be made: ${openFault(error).toLowerCase()}`);
+    return bad(`The folder for studies cannot be made: ${openFaultWithin(error)}`);
   }
-  const safe =
-    name
-      .replace(/[\\/:*?"<>|\p{Cc}]/gu, "-")
-      .replace(/^[.\s]+|[.\s]+$/g, "")
-      .slice(0, 80) || "study";
+  const safe = safeName(name);
   for (let number = 1; number < 1000; number++) {
     const path = join(folder, `${safe}${number === 1 ? "" : ` ${number}`}${extension}`);
     if (!existsSync(path)) return good(path);

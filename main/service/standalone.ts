@@ -3,6 +3,7 @@ import { bad, good } from "../../src/outcome.ts";
 import type { Command } from "../../src/study/commands.ts";
 import type { PaperHistory } from "../../src/report/paper-input.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
+import { firstDifference } from "../storage/replay.ts";
 import { openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import { writeNewStudy } from "./opening.ts";
 
@@ -24,6 +25,8 @@ export interface Summary {
   integrity: string;
   history: "whole" | "broken";
   historyHead: string;
+  /** the first record that is not what the history says, for example "jar jar-1-04"; null where all are */
+  notAsHistory: string | null;
 }
 
 /** What a study file holds, with its integrity; the file is only read. */
@@ -48,6 +51,7 @@ export function summarise(path: string, now: string): Outcome<Summary> {
       integrity,
       history: chain,
       historyHead: chainHead,
+      notAsHistory: firstDifference(file.value.since(0), state.value),
     });
   } catch {
     return bad("The history in this file cannot be read. It is left as it is.");

@@ -1,10 +1,11 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { backup, DatabaseSync } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { extension } from "./format.ts";
-import { syncPath, takeName } from "./files.ts";
-import { openFault, probeFile } from "./probe.ts";
+import { syncPath, takeName, throwAway } from "./files.ts";
+import { openFaultWithin, probeFile } from "./probe.ts";
+import { strangePart } from "./schema-check.ts";
 import { atStep } from "./steps.ts";
 import { backupReasons, thinned, type BackupName, type BackupReason } from "./thinning.ts";
 
@@ -18,6 +19,11 @@ export interface Backup extends BackupName {
 /** Where a study's backups lie: a folder beside it that bears its name. */
 export function backupFolder(studyPath: string): string {
   return `${studyPath}.backups`;
+}
+
+/** Whether a file is one of a study's backups: those are put back, never worked on, or they would be backups no more. */
+export function isBackup(path: string): boolean {
+  return dirname(path).endsWith(`${extension}.backups`);
 }
 
 const namePattern = new RegExp(
@@ -57,6 +63,8 @@ function checkCopy(path: string, changes: number | null): Outcome<null> {
   const database = new DatabaseSync(path, { readOnly: true });
   try {
     database.exec("PRAGMA trusted_schema = OFF;");
+    const version = Number(database.prepare("PRAGMA user_version").get()?.["user_version"]);
+    if (strangePart(database, version)) return bad("The copy holds something that is not part of a study.");
     if (database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] !== "ok")
       return bad("The copy came out damaged.");
     const held = Number(database.prepare("SELECT count(*) AS n FROM change").get()?.["n"]);
@@ -65,6 +73,9 @@ function checkCopy(path: string, changes: number | null): Outcome<null> {
     database.close();
   }
 }
+
+// Copies that are being made at this moment: another backup that ends meanwhile must not tidy them away.
+const underWay = new Set<string>();
 
 /**
  * Backs an open study up by SQLite's own means, looks the copy over, gives it its name only then, and thins the older
@@ -82,12 +93,13 @@ export async function makeBackup(
   try {
     mkdirSync(folder, { recursive: true });
     if (existsSync(path)) return good(path);
+    underWay.add(part);
     const changes = Number(database.prepare("SELECT count(*) AS n FROM change").get()?.["n"]);
     await backup(database, part);
     atStep("backup: copied");
     const checked = checkCopy(part, changes);
     if (!checked.ok) {
-      rmSync(part, { force: true });
+      throwAway(part);
       return bad(`${checked.message} The backup was thrown away; the study itself is as it was.`);
     }
     atStep("backup: looked over");
@@ -97,8 +109,10 @@ export async function makeBackup(
     atStep("backup: thinned");
     return good(path);
   } catch (error) {
-    rmSync(part, { force: true });
-    return bad(`The backup could not be made: ${openFault(error).toLowerCase()}`);
+    throwAway(part);
+    return bad(`The backup could not be made: ${openFaultWithin(error)}`);
+  } finally {
+    underWay.delete(part);
   }
 }
 
@@ -107,7 +121,8 @@ function thin(studyPath: string, now: string): void {
   for (const one of thinned(listBackups(studyPath), now)) rmSync(join(folder, one.name), { force: true });
   // Half-made copies of a session that ended in the middle of one.
   for (const name of readdirSync(folder))
-    if (name.endsWith(".part")) rmSync(join(folder, name), { force: true });
+    if (name.endsWith(".part") && !underWay.has(join(folder, name)))
+      rmSync(join(folder, name), { force: true });
 }
 
 /** Keeps a study's bytes as they are among its backups; no transaction may be running. */
@@ -123,8 +138,8 @@ export function keepBytes(studyPath: string, reason: BackupReason, now: string):
     atStep(`${reason}: named`);
     return good(path);
   } catch (error) {
-    rmSync(part, { force: true });
-    return bad(`No copy could be kept: ${openFault(error).toLowerCase()}`);
+    throwAway(part);
+    return bad(`No copy could be kept: ${openFaultWithin(error)}`);
   }
 }
 
@@ -167,14 +182,14 @@ export function putBack(studyPath: string, backupPath: string, now: string): Out
     atStep("restore: copied");
     const copied = checkCopy(part, null);
     if (!copied.ok) {
-      rmSync(part, { force: true });
+      throwAway(part);
       return bad(`${copied.message} The study is as it was.`);
     }
     takeName(part, studyPath);
     atStep("restore: named");
     return good(null);
   } catch (error) {
-    rmSync(part, { force: true });
-    return bad(`The backup could not be restored: ${openFault(error).toLowerCase()}`);
+    throwAway(part);
+    return bad(`The backup could not be restored: ${openFaultWithin(error)}`);
   }
 }

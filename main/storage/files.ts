@@ -1,4 +1,4 @@
-import { closeSync, fsyncSync, openSync, renameSync } from "node:fs";
+import { closeSync, fsyncSync, openSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 
 /** Has the system write a file or folder through to the disk. Folders cannot be synced everywhere: that is no fault. */
@@ -19,7 +19,8 @@ export function syncPath(path: string): void {
 const tries = 5;
 const pauseMs = 60;
 
-function pause(): void {
+/** Waits a moment for another program to be done. */
+export function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, pauseMs);
 }
 
@@ -39,4 +40,13 @@ export function takeName(part: string, path: string): void {
       pause();
     }
   syncPath(dirname(path));
+}
+
+/** Throws an unfinished file away where that can be done; what cannot be deleted is no second fault. */
+export function throwAway(part: string): void {
+  try {
+    rmSync(part, { force: true });
+  } catch {
+    // The fault that led here is the one to tell.
+  }
 }

@@ -10,14 +10,5 @@ export const migrations: ((database: DatabaseSync) => void)[] = [migrateToFirst,
 
 export const formatVersion = migrations.length;
 
-/** What a study file may hold; anything else (a trigger, a view, another table) is not ours and is refused. */
-export const allowedObjects = new Set([
-  "table meta",
-  "table record",
-  "table change",
-  "table draft",
-  "table touched",
-]);
-
 /** The file's name ends so. */
 export const extension = ".flocwright";

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, unlinkSync, writeFileSync } from "node:fs";
 import { hostname } from "node:os";
+import { pause } from "./files.ts";
 
 interface Holder {
   machine: string;
@@ -34,13 +35,18 @@ function isAlive(holder: Holder): boolean {
 function readHolder(path: string): Holder | null {
   try {
     const value = JSON.parse(readFileSync(path, "utf8")) as Partial<Holder>;
-    return typeof value.machine === "string" && typeof value.processId === "number"
+    const { machine, processId, since } = value;
+    const shown = (text: unknown) => typeof text === "string" && /^[^\p{Cc}]{1,100}$/u.test(text);
+    return shown(machine) && shown(since) && Number.isInteger(processId) && Number(processId) > 0
       ? (value as Holder)
       : null;
   } catch {
     return null;
   }
 }
+
+const tries = 6;
+const waits = 2;
 
 /**
  * Takes the one writer's lock beside a study. A lock left by a dead process of this machine is taken over with a
@@ -55,7 +61,7 @@ export function takeLock(studyPath: string, now: string): Lock {
     since: now,
   };
   let notice: string | null = null;
-  for (let attempt = 0; attempt < 3; attempt++) {
+  for (let attempt = 0; attempt < tries; attempt++) {
     try {
       writeFileSync(path, JSON.stringify(me), { flag: "wx" });
       const release = () => {
@@ -67,6 +73,11 @@ export function takeLock(studyPath: string, now: string): Lock {
       if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
     }
     const holder = readHolder(path);
+    // Another program may have made the lock this very moment and not yet written its name into it.
+    if (!holder && attempt < waits) {
+      pause();
+      continue;
+    }
     if (holder && holder.machine !== me.machine)
       return {
         kind: "busy",

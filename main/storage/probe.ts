@@ -25,6 +25,10 @@ export function probeFile(path: string): Outcome<number> {
       return bad("This is not a Flocwright study. It is left as it is.");
     if (read < 100)
       return bad("This study file is cut short. It is left as it is: open a backup or another copy.");
+    if (head[18] !== 1 || head[19] !== 1)
+      return bad(
+        "This study was set to another way of writing by another program. It is left as it is: set its journal mode back to DELETE there, or open a backup.",
+      );
     if (head.readUInt32BE(68) !== applicationId)
       return bad("This is a database of another program. It is left as it is.");
     const version = head.readUInt32BE(60);
@@ -49,15 +53,25 @@ export function openFault(error: unknown): string {
   const { code, errcode } = error as { code?: string; errcode?: number };
   if (code === "ENOENT") return "There is no such file.";
   if (code === "EACCES" || code === "EPERM") return "This file or folder may not be used by you.";
+  if (code === "ENAMETOOLONG") return "This name is too long for the disk.";
   if (code === "EROFS") return "This folder is read-only.";
   if (code === "EISDIR") return "This is a folder, not a study file.";
-  if (code === "ENOSPC" || errcode === 13)
+  // SQLite's extended codes carry the plain one in their low byte.
+  const plain = (errcode ?? 0) & 0xff;
+  if (code === "ENOSPC" || code === "EDQUOT" || plain === 13)
     return "The disk is full. Nothing of this change was saved: free some space, then try again.";
-  if (errcode === 8 || errcode === 14 || errcode === 1544)
-    return "The file or its folder cannot be written to.";
-  if (errcode === 5 || errcode === 6)
+  if (plain === 8 || plain === 14) return "The file or its folder cannot be written to.";
+  if (plain === 5 || plain === 6)
     return "Another program holds the file. Nothing of this change was saved: close it there, then try again.";
-  if (errcode === 11 || errcode === 26)
+  if (plain === 10)
+    return "The disk could not be read or written. Nothing of this change was saved: see that it is connected, then try again.";
+  if (plain === 11 || plain === 26)
     return "The file is damaged. It is left as it is: open a backup or another copy.";
   return "The file could not be used.";
+}
+
+/** The same within a longer sentence. */
+export function openFaultWithin(error: unknown): string {
+  const sentence = openFault(error);
+  return `${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
 }

@@ -4,7 +4,7 @@ import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { readRecord } from "../../src/study/schema/read.ts";
 import { emptyState, type AnyRecord, type Kind, type StudyState } from "../../src/study/schema/records.ts";
 import { openFault, probeFile } from "./probe.ts";
-import { foreignObject } from "./study-file.ts";
+import { strangePart } from "./schema-check.ts";
 
 /** How a file looks from outside: another size or moment of change means another content. */
 export interface FileStamp {
@@ -37,7 +37,7 @@ function lookInto<T>(path: string, look: (database: DatabaseSync) => Outcome<T>)
   try {
     database = new DatabaseSync(path, { readOnly: true });
     database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON; PRAGMA busy_timeout = 200;");
-    const strange = foreignObject(database);
+    const strange = strangePart(database, probed.value);
     if (strange)
       return bad(`This file holds something that is not part of a study (${strange}). It is left as it is.`);
     return look(database);

@@ -23,6 +23,7 @@ import {
   type StudyState,
 } from "../../src/study/schema/records.ts";
 import { openFault } from "./probe.ts";
+import { isOurTable } from "./schema-check.ts";
 
 export interface Salvaged {
   state: StudyState;
@@ -119,12 +120,14 @@ function fillUp(path: string): void {
 const largestBytes = 4 * 1024 ** 3;
 
 function collect(database: DatabaseSync): Outcome<Salvaged> {
+  // A view or virtual table in a table's place could do anything when it is read, or never end.
+  const hasRecords = isOurTable(database, "record");
   const tables = emptyState() as Record<Kind, Record<string, AnyRecord>>;
   let fromRecords = 0;
   let dropped = 0;
   const seen = new Set<string>();
   // From both ends, and each kind from both its ends: a lost page hides only what lies between.
-  const parts = ["", ...kinds.map((kind) => `WHERE kind = '${kind}'`)];
+  const parts = hasRecords ? ["", ...kinds.map((kind) => `WHERE kind = '${kind}'`)] : [];
   for (const part of parts)
     for (const row of ["ASC", "DESC"].flatMap((direction) =>
       rowsOf(
@@ -144,7 +147,7 @@ function collect(database: DatabaseSync): Outcome<Salvaged> {
       }
     }
   let fromHistory = 0;
-  const old = historyState(database);
+  const old = isOurTable(database, "change") ? historyState(database) : emptyState();
   for (const kind of kinds)
     for (const record of Object.values(old[kind]) as AnyRecord[])
       if (!seen.has(`${kind} ${record.id}`)) {

@@ -1,8 +1,8 @@
-import { existsSync, rmSync, statSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { changeSchema, type Change } from "../../src/study/history.ts";
+import type { Change } from "../../src/study/history.ts";
 import {
   emptyState,
   kinds,
@@ -13,11 +13,15 @@ import {
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
 import { readRecord } from "../../src/study/schema/read.ts";
+import { changeOf } from "./change-row.ts";
 import { chainHash, chainStart } from "./chain.ts";
-import { allowedObjects, applicationId, formatVersion, migrations } from "./format.ts";
-import { takeName } from "./files.ts";
+import { applicationId, formatVersion, migrations } from "./format.ts";
+import { takeName, throwAway } from "./files.ts";
 import { takeLock } from "./lock.ts";
-import { openFault, probeFile } from "./probe.ts";
+import { lostReference } from "./lost-reference.ts";
+import { openFault, openFaultWithin, probeFile } from "./probe.ts";
+import { strangePart } from "./schema-check.ts";
+import { putChange } from "./put-change.ts";
 import { atStep } from "./steps.ts";
 import { upgradeStudy } from "./upgrade.ts";
 
@@ -38,7 +42,10 @@ export interface StudyFile {
   readOnlyBecause: string | null;
   notices: string[];
   readState(): Outcome<StudyState>;
+  /** the sentence for a history that cannot be gone on with, or null; the other calls of the history may then throw */
+  historyFault(): string | null;
   lastChange(): Change | null;
+  /** null where there is no such entry, or none that can be read */
   change(seq: number): Change | null;
   undoRows(): { seq: number; undoes: number | null; redoes: number | null }[];
   history(beforeSeq: number | null, limit: number): Change[];
@@ -77,44 +84,22 @@ export function createStudyFile(path: string): Outcome<null> {
     return good(null);
   } catch (error) {
     database?.close();
-    rmSync(path, { force: true });
+    throwAway(path);
     return bad(openFault(error));
   }
 }
 
-/** What a file holds besides the tables of a study (a trigger, a view, another table), or null. */
-export function foreignObject(database: DatabaseSync): string | null {
-  const rows = database.prepare("SELECT type, name FROM sqlite_schema").all();
-  const strange = rows.find(
-    (row) =>
-      !allowedObjects.has(`${String(row["type"])} ${String(row["name"])}`) &&
-      !String(row["name"]).startsWith("sqlite_"),
-  );
-  return strange ? `${String(strange["type"])} ${String(strange["name"])}` : null;
-}
-
-function changeOf(row: Record<string, SQLOutputValue>): Change {
-  return changeSchema.parse({
-    seq: row["seq"],
-    at: row["at"],
-    by: row["by"],
-    command: JSON.parse(String(row["command"])),
-    inverse: JSON.parse(String(row["inverse"])),
-    undoes: row["undoes"],
-    redoes: row["redoes"],
-    why: row["why"],
-  });
+interface OpenOptions {
+  onlyRead?: boolean;
+  /** for tests alone: the file may not grow beyond so many pages, as on a disk that is full */
+  mostPages?: number;
 }
 
 /**
  * Opens a study. A faulty file is refused in one sentence and left byte for byte as it was. With `onlyRead` no lock is
  * taken and nothing is upgraded: the file is looked at and no more.
  */
-export function openStudyFile(
-  path: string,
-  now: string,
-  options: { onlyRead?: boolean } = {},
-): Outcome<StudyFile> {
+export function openStudyFile(path: string, now: string, options: OpenOptions = {}): Outcome<StudyFile> {
   const probed = probeFile(path);
   if (!probed.ok) return probed;
   let release: () => void = () => undefined;
@@ -128,7 +113,7 @@ export function openStudyFile(
       if (lock.notice) notices.push(lock.notice);
     }
   } catch (error) {
-    readOnlyBecause = `This study is shown to read only: ${openFault(error).toLowerCase()}`;
+    readOnlyBecause = `This study is shown to read only: ${openFaultWithin(error)}`;
   }
   let database: DatabaseSync | null = null;
   try {
@@ -136,7 +121,9 @@ export function openStudyFile(
     database.exec(
       "PRAGMA trusted_schema = OFF; PRAGMA synchronous = FULL; PRAGMA cell_size_check = ON; PRAGMA busy_timeout = 2000;",
     );
-    const strange = foreignObject(database);
+    // The head may tell of an upgrade that its journal has just taken back: SQLite knows the version that holds.
+    const version = Number(database.prepare("PRAGMA user_version").get()?.["user_version"]);
+    const strange = strangePart(database, version);
     const sound = strange
       ? ""
       : String(database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"]);
@@ -149,8 +136,8 @@ export function openStudyFile(
           : "This study file is damaged. It is left as it is: open a backup or another copy.",
       );
     }
-    if (probed.value < formatVersion && readOnlyBecause === null) {
-      const upgraded = upgradeStudy(database, path, probed.value, now);
+    if (version < formatVersion && readOnlyBecause === null) {
+      const upgraded = upgradeStudy(database, path, version, now);
       if (!upgraded.ok) {
         database.close();
         release();
@@ -158,6 +145,7 @@ export function openStudyFile(
       }
       notices.push(upgraded.value);
     }
+    if (options.mostPages !== undefined) database.exec(`PRAGMA max_page_count = ${options.mostPages}`);
     return good(studyFileOn(database, path, readOnlyBecause, notices, release));
   } catch (error) {
     database?.close();
@@ -165,6 +153,10 @@ export function openStudyFile(
     return bad(openFault(error));
   }
 }
+
+// More than any study comes to: what goes beyond was not written by us.
+const mostChanges = 1e9;
+const mostDrafts = 5000;
 
 function studyFileOn(
   database: DatabaseSync,
@@ -185,6 +177,11 @@ function studyFileOn(
   };
   const born = readOnlyBecause === null ? statSync(path).ino : null;
 
+  const headHash = () => {
+    const hash = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
+    return typeof hash === "string" ? hash : chainStart;
+  };
+
   // SQLite would go on writing into a file that was deleted or replaced under it, and call it saved.
   const vanished = () => {
     try {
@@ -194,7 +191,10 @@ function studyFileOn(
     }
   };
 
-  const write = (work: () => void): Outcome<null> => {
+  // What the history ended with when this file was last read or written here.
+  let lastHash = headHash();
+
+  const write = (work: () => string | void): Outcome<null> => {
     if (readOnlyBecause) return bad(readOnlyBecause);
     if (vanished())
       return bad(
@@ -204,7 +204,11 @@ function studyFileOn(
       database.exec("BEGIN IMMEDIATE");
       try {
         atStep("write: begun");
-        work();
+        const refusal = work();
+        if (typeof refusal === "string") {
+          database.exec("ROLLBACK");
+          return bad(refusal);
+        }
         atStep("write: before commit");
         database.exec("COMMIT");
         atStep("write: committed");
@@ -218,37 +222,28 @@ function studyFileOn(
     }
   };
 
-  const put = (change: Change, touched: Place[], state: StudyState) => {
-    const previous = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
-    const before = typeof previous === "string" ? previous : chainStart;
-    database
-      .prepare(
-        "INSERT INTO change (seq, at, by, command, inverse, undoes, redoes, why, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-      )
-      .run(
-        change.seq,
-        change.at,
-        change.by,
-        JSON.stringify(change.command),
-        JSON.stringify(change.inverse),
-        change.undoes,
-        change.redoes,
-        change.why,
-        before,
-        chainHash(before, change),
-      );
-    atStep("edit: entry written");
-    const touch = database.prepare("INSERT OR IGNORE INTO touched (kind, id, seq) VALUES (?, ?, ?)");
-    for (const { kind, id } of touched) touch.run(kind, id, change.seq);
-    const set = database.prepare("INSERT OR REPLACE INTO record (kind, id, data) VALUES (?, ?, ?)");
-    const drop = database.prepare("DELETE FROM record WHERE kind = ? AND id = ?");
-    for (const { kind, id } of touched) {
-      const record = state[kind][id];
-      if (record) set.run(kind, id, JSON.stringify(record));
-      else drop.run(kind, id);
-    }
-    atStep("edit: records written");
+  const appendAll = (steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null> => {
+    let hash = lastHash;
+    const written = write(() => {
+      if (headHash() !== lastHash)
+        return `The file ${basename(path)} was changed by another program while it was open. Nothing of this change was saved: close the study and open it again.`;
+      for (const { change, touched } of steps) hash = putChange(database, change, touched, state, hash);
+      return undefined;
+    });
+    if (written.ok) lastHash = hash;
+    return written;
   };
+
+  const lastChange = () => {
+    const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
+    return row ? changeOf(row) : null;
+  };
+  const undoRows = () =>
+    rowsOf("SELECT seq, undoes, redoes FROM change ORDER BY seq").map(([seq, undoes, redoes]) => ({
+      seq: Number(seq),
+      undoes: undoes == null ? null : Number(undoes),
+      redoes: redoes == null ? null : Number(redoes),
+    }));
 
   return {
     path,
@@ -273,22 +268,34 @@ function studyFileOn(
           return bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
         tables[kind][id] = record.value;
       }
-      return good(tables as StudyState);
+      const lost = lostReference(tables);
+      return lost ? bad(lost) : good(tables as StudyState);
     },
-    lastChange() {
-      const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
-      return row ? changeOf(row) : null;
+    historyFault() {
+      try {
+        const row = one("SELECT min(seq) AS low, max(seq) AS high FROM change");
+        const unreal =
+          row?.["low"] !== null && (Number(row?.["low"]) < 1 || Number(row?.["high"]) > mostChanges);
+        if (!unreal) {
+          lastChange();
+          undoRows();
+          return null;
+        }
+      } catch {
+        // said below
+      }
+      return "The history in this file cannot be read. It is left as it is: open a backup or another copy.";
     },
+    lastChange,
     change(seq) {
-      const row = one("SELECT * FROM change WHERE seq = ?", seq);
-      return row ? changeOf(row) : null;
+      try {
+        const row = one("SELECT * FROM change WHERE seq = ?", seq);
+        return row ? changeOf(row) : null;
+      } catch {
+        return null;
+      }
     },
-    undoRows: () =>
-      rowsOf("SELECT seq, undoes, redoes FROM change ORDER BY seq").map(([seq, undoes, redoes]) => ({
-        seq: Number(seq),
-        undoes: undoes == null ? null : Number(undoes),
-        redoes: redoes == null ? null : Number(redoes),
-      })),
+    undoRows,
     history: (beforeSeq, limit) =>
       all(
         "SELECT * FROM change WHERE seq < ? ORDER BY seq DESC LIMIT ?",
@@ -296,11 +303,8 @@ function studyFileOn(
         limit,
       ).map(changeOf),
     since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
-    append: (change, touched, state) => write(() => put(change, touched, state)),
-    appendAll: (steps, state) =>
-      write(() => {
-        for (const { change, touched } of steps) put(change, touched, state);
-      }),
+    append: (change, touched, state) => appendAll([{ change, touched }], state),
+    appendAll,
     historyOf: (kind, id, limit) =>
       hasTouched
         ? all(
@@ -311,11 +315,16 @@ function studyFileOn(
           ).map(changeOf)
         : [],
     drafts: () =>
-      all("SELECT place, text, reason FROM draft ORDER BY at").map((row) => ({
-        place: String(row["place"]),
-        text: String(row["text"]),
-        reason: String(row["reason"]),
-      })),
+      all(
+        "SELECT place, text, reason FROM draft WHERE length(place) BETWEEN 1 AND 200 AND length(text) <= 2000 AND length(reason) <= 1000 ORDER BY at DESC LIMIT ?",
+        mostDrafts,
+      )
+        .map((row) => ({
+          place: String(row["place"]),
+          text: String(row["text"]),
+          reason: String(row["reason"]),
+        }))
+        .reverse(),
     keepDraft: (draft, at) =>
       write(() => {
         database
@@ -336,14 +345,14 @@ function studyFileOn(
         const sound = copy.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] === "ok";
         copy.close();
         if (!sound) {
-          rmSync(part, { force: true });
+          throwAway(part);
           return bad("The copy came out damaged and was thrown away; the study itself is as it was.");
         }
         takeName(part, target);
         atStep("save as: named");
         return good(null);
       } catch (error) {
-        rmSync(part, { force: true });
+        throwAway(part);
         return bad(openFault(error));
       }
     },

@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { issueMessage } from "../../src/study/issue-words.ts";
 import { readTextFile } from "./verb.ts";
 
 /** Reads a JSON file and checks it against a schema; a fault names the file and the JSON path. */
@@ -18,6 +19,10 @@ export function readJsonFile<T>(path: string, schema: z.ZodType<T>): Outcome<T> 
   const parsed = schema.safeParse(value);
   if (parsed.success) return good(parsed.data);
   const [issue] = deepest(parsed.error.issues);
+  const given = (issue?.path ?? []).reduce<unknown>(
+    (inner, part) => (inner as Record<PropertyKey, unknown> | null | undefined)?.[part],
+    value,
+  );
   const place = (issue?.path ?? []).reduce<string>(
     (words, part) =>
       typeof part === "number"
@@ -28,7 +33,7 @@ export function readJsonFile<T>(path: string, schema: z.ZodType<T>): Outcome<T> 
     "",
   );
   return bad(
-    `${path}: ${place === "" ? "the whole" : place}: ${(issue?.message ?? "is not right").replace(/\.$/, "")}.`,
+    `${path}: ${place === "" ? "the whole" : place}: ${(issue ? issueMessage(issue, given) : "is not right").replace(/\.$/, "")}.`,
   );
 }
 

@@ -25,8 +25,8 @@ export function readArguments(args: string[], options: OptionSpec, usage: string
     const { positionals, values } = parseArgs({ args, options, allowPositionals: true, strict: true });
     return good({ positionals, values });
   } catch (error) {
-    const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);
-    return bad(`${reason} Usage: ${usage}`);
+    const [reason = ""] = (error instanceof Error ? error.message : String(error)).split(/\.\s/);
+    return bad(`${reason.replace(/\.$/, "")}. Usage: ${usage}`);
   }
 }
 

@@ -2,9 +2,11 @@ import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { syringeForDose, type JarBasis } from "./dose.ts";
 
-const positive = z.number().gt(0);
+// Wide enough for any plant, narrow enough that no product of such numbers leaves what a double holds.
+const amount = z.number().min(0).max(1e12);
+const positive = z.number().gt(0).min(1e-12).max(1e12);
 const secondSchema = z.strictObject({
-  low: z.number().min(0),
+  low: amount,
   high: positive,
   steps: z.int().min(2).max(50),
   solutionActivePct: positive.max(100),
@@ -13,7 +15,7 @@ const secondSchema = z.strictObject({
 /** What a trial plan is asked: low and high are the extreme doses really dosed, kg active per t dry solids. */
 export const planInputSchema = z.strictObject({
   design: z.enum(["geometric", "bracketing", "fix-one", "factorial", "central-composite"]),
-  low: z.number().min(0),
+  low: amount,
   high: positive,
   steps: z.int().min(2).max(50),
   guess: positive.optional(),

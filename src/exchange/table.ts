@@ -6,6 +6,9 @@ import { limits } from "./limits.ts";
 
 export type { Table } from "./grid.ts";
 
+// Powers of a fit stay finite up to here, and nothing measured comes near.
+const largestSize = 1e15;
+
 /**
  * Reads separated values. The separator is taken from the head line, the decimal mark from `mark` or from the cells
  * that decide it; a file separated by commas has the point. Faults name file, line and column.
@@ -80,8 +83,14 @@ export function readingAt(
   const text = row.cells[column] ?? "";
   if (text === "") return good(null);
   const parsed = parseReading(text, table.mark);
-  if (parsed.ok) return parsed;
-  return bad(`${table.name}: line ${row.line}, column ${table.heads[column]}: ${parsed.message}`);
+  const place = `${table.name}: line ${row.line}, column ${table.heads[column]}`;
+  if (!parsed.ok) return bad(`${place}: ${parsed.message}`);
+  const size = Math.abs(parsed.value.value);
+  if (size > largestSize || (size > 0 && size < 1 / largestSize))
+    return bad(
+      `${place}: "${text.slice(0, 30)}" is too ${size > 1 ? "large" : "small"} for a measured number.`,
+    );
+  return parsed;
 }
 
 /** One cell as a plain number, null where empty; a bound (">") is refused here. */

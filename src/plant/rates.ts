@@ -2,12 +2,14 @@ import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { fitPumpLine, settingFor, type PumpSetting } from "./pump-line.ts";
 
-const positive = z.number().gt(0);
-const share = z.number().gt(0).max(100);
+// Wide enough for any plant, narrow enough that no product of such numbers leaves what a double holds.
+const amount = z.number().min(0).max(1e12);
+const positive = z.number().gt(0).min(1e-12).max(1e12);
+const share = positive.max(100);
 
 const drawSchema = z.union([
-  z.strictObject({ settingPct: z.number().min(0), mlPerMin: positive }),
-  z.strictObject({ settingPct: z.number().min(0), gPerMin: positive }),
+  z.strictObject({ settingPct: amount, mlPerMin: positive }),
+  z.strictObject({ settingPct: amount, gPerMin: positive }),
 ]);
 
 /** What `rates` is asked: the feed, one or two polymers in order of injection, and what the machine makes of it. */
@@ -23,15 +25,15 @@ export const ratesInputSchema = z.strictObject({
     .array(
       z.strictObject({
         form: z.enum(["dry", "emulsion", "dispersion", "solution", "mannich", "metal-salt"]).optional(),
-        doseKgPerT: z.number().min(0),
+        doseKgPerT: amount,
         activePct: share,
         densityKgPerL: positive.max(5).optional(),
         solutionActivePct: share,
         solutionDensityKgPerL: positive.max(3),
         carrierActivePct: share.optional(),
-        pricePerKgNeat: z.number().min(0).optional(),
+        pricePerKgNeat: amount.optional(),
         batchL: positive.optional(),
-        ageingMin: z.number().min(0).optional(),
+        ageingMin: amount.optional(),
         pump: z
           .strictObject({ stream: z.enum(["neat", "solution"]), draws: z.array(drawSchema).min(1) })
           .optional(),
@@ -41,8 +43,8 @@ export const ratesInputSchema = z.strictObject({
     .max(2),
   capturePct: share.optional(),
   cakeTsPct: share.optional(),
-  disposalPerWetT: z.number().min(0).optional(),
-  returnPerT: z.number().min(0).optional(),
+  disposalPerWetT: amount.optional(),
+  returnPerT: amount.optional(),
 });
 
 export type RatesInput = z.infer<typeof ratesInputSchema>;

@@ -145,11 +145,12 @@ function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
   if (kind === "tableApproval")
     return bad("An approval of settings is never changed: approve the settings anew.");
   if (Object.hasOwn(command.fields, "id")) return bad("A record's id cannot be changed.");
-  const parsed = recordSchemas[kind].safeParse({ ...current, ...command.fields });
-  if (!parsed.success) return bad(describeIssue(parsed.error, one, { ...current, ...command.fields }));
+  // A field without a value is not in the history, which is JSON: it must do nothing here either.
+  const given = Object.fromEntries(Object.entries(command.fields).filter(([, value]) => value !== undefined));
+  const parsed = recordSchemas[kind].safeParse({ ...current, ...given });
+  if (!parsed.success) return bad(describeIssue(parsed.error, one, { ...current, ...given }));
   const before: Record<string, unknown> = {};
-  for (const field of Object.keys(command.fields))
-    before[field] = (current as Record<string, unknown>)[field];
+  for (const field of Object.keys(given)) before[field] = (current as Record<string, unknown>)[field];
   return good({ id, record: parsed.data as AnyRecord, inverse: { do: "set", kind, id, fields: before } });
 }
 

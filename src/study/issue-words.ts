@@ -53,24 +53,53 @@ export function fieldWords(field: string): string {
   );
 }
 
+const typeWords: Record<string, string> = {
+  string: "a text",
+  number: "a number",
+  int: "a whole number",
+  boolean: "yes or no",
+  object: "a group of fields",
+  record: "a group of fields",
+  array: "a list",
+};
+
+/** A given text as a sentence may hold it: short, on one line, without half a character. */
+function shown(text: string): string {
+  return text
+    .slice(0, 40)
+    .replace(/\p{Cc}/gu, " ")
+    .toWellFormed();
+}
+
+/** A fault in words, without the field: the library's own for a wrong type name the program's types, these do not. */
+export function issueMessage(issue: z.core.$ZodIssue, value: unknown): string {
+  if (issue.code === "unrecognized_keys")
+    return `has an unknown field ${issue.keys.slice(0, 3).map(shown).join(", ")}`;
+  if (!issue.message.startsWith("Invalid input")) return issue.message;
+  if (value === undefined) return "is missing";
+  return issue.code === "invalid_type"
+    ? `is not ${typeWords[issue.expected] ?? "what it should be"}`
+    : "is none of what it could be";
+}
+
 /** Turns the first fault of a refused record into one sentence that names the field and what was given. */
 export function describeIssue(error: z.ZodError, subject: string, given: unknown): string {
   const [issue] = error.issues;
   if (!issue) return `This ${subject} could not be read.`;
   const path = issue.path
     .filter((part) => part !== "result")
-    .map((part) => (typeof part === "number" ? `item ${part + 1}` : fieldWords(String(part))));
+    .slice(0, 6)
+    .map((part) => (typeof part === "number" ? `item ${part + 1}` : fieldWords(shown(String(part)))));
   const where = path.length > 0 ? path.join(", ") : subject;
   let value: unknown = given;
   for (const part of issue.path) value = (value as Record<PropertyKey, unknown> | null | undefined)?.[part];
-  const shown =
-    typeof value === "number" || (typeof value === "string" && value.length > 0)
-      ? ` (given: ${String(value).slice(0, 40)})`
+  const given40 =
+    (typeof value === "number" && Number.isFinite(value)) || (typeof value === "string" && value.length > 0)
+      ? ` (given: ${shown(String(value))})`
       : "";
-  const message =
-    issue.code === "unrecognized_keys" ? `has an unknown field ${issue.keys.join(", ")}` : issue.message;
+  const message = issueMessage(issue, value);
   const words = /^(is|needs|has|holds|must) /.test(message)
     ? message
     : `is not right: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
-  return `${where.charAt(0).toUpperCase()}${where.slice(1)} ${words}${shown}.`;
+  return `${where.charAt(0).toUpperCase()}${where.slice(1)} ${words}${given40}.`;
 }

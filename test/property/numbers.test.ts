@@ -147,3 +147,21 @@ describe("tables", () => {
     expect(table.ok && table.value.rows.map((row) => row.line)).toEqual([2, 4]);
   });
 });
+
+test("a table's number beyond any measurement is refused in words, before a fit can overflow on it", () => {
+  const cell = (text: string) => {
+    const table = readTable(`x\n${text}\n`, "trial.csv", ".");
+    if (!table.ok) throw new Error(table.message);
+    return numberAt(table.value, table.value.rows[0]!, 0);
+  };
+  expect(cell("1e15")).toEqual({ ok: true, value: 1e15 });
+  expect(cell("0")).toEqual({ ok: true, value: 0 });
+  expect(cell("-1e308")).toEqual({
+    ok: false,
+    message: 'trial.csv: line 2, column x: "-1e308" is too large for a measured number.',
+  });
+  expect(cell("5e-324")).toMatchObject({
+    ok: false,
+    message: expect.stringContaining("too small") as string,
+  });
+});

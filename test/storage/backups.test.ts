@@ -243,6 +243,28 @@ describe("thinning", () => {
   });
 });
 
+test("a backup is not opened to be worked on: it would be a backup no more", async () => {
+  openAtStart(context, path);
+  const { entries } = await call<OutputOf<"backup.make">>("backup.make", {});
+  const { ref } = entries[0]!;
+  expect(await refusal("study.open", { ref })).toMatch(/no longer in the list/);
+  expect(await refusal("shelf.backups", { ref })).toMatch(/no longer in the list/);
+  expect(await refusal("shelf.salvage", { ref })).toMatch(/no longer in the list/);
+  expect(await call("backup.restore", { ref })).toMatchObject({ seq: 11 });
+});
+
+test("backups that are made at once do not tidy one another away", async () => {
+  openAtStart(context, path);
+  const { file } = context.open!;
+  for (let k = 0; k < 300; k++)
+    file.keepDraft({ place: `cell ${k}`, text: "z".repeat(2000), reason: "" }, "");
+  const made = await Promise.all(
+    backupReasons.map((reason, k) => file.backUp(reason, new Date(clock + k).toISOString())),
+  );
+  for (const outcome of made) expect(outcome).toMatchObject({ ok: true });
+  expect(listBackups(path)).toHaveLength(backupReasons.length);
+});
+
 test("strangers in the backup folder are passed over and left", async () => {
   open();
   await call("backup.make", {});
