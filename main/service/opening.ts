@@ -3,7 +3,7 @@ import type { Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { undoLineOf } from "../../src/study/history.ts";
-import { openStudyFile, createStudyFile } from "../storage/study-file.ts";
+import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import type { Context, OpenStudy } from "./context.ts";
 
 /** What a page is told about the study that is open. */
@@ -66,6 +66,7 @@ export function writeNewStudy(path: string, commands: Command[], by: string, now
     const start = file.value.readState();
     if (!start.ok) return start;
     let state = start.value;
+    const steps: Parameters<StudyFile["appendAll"]>[0] = [];
     for (const [index, command] of commands.entries()) {
       const applied = applyCommand(state, command);
       if (!applied.ok) return bad(applied.message);
@@ -80,10 +81,9 @@ export function writeNewStudy(path: string, commands: Command[], by: string, now
         redoes: null,
         why: "",
       };
-      const written = file.value.append(change, applied.value.touched, state);
-      if (!written.ok) return written;
+      steps.push({ change, touched: applied.value.touched });
     }
-    return good(null);
+    return file.value.appendAll(steps, state);
   } finally {
     file.value.close();
   }
