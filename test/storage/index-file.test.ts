@@ -21,15 +21,15 @@ import { bare, newShelf, now, writeTemplates, type Shelf } from "./library-shelf
 let templates = "";
 let shelf: Shelf;
 beforeAll(() => {
-  templates = writeTemplates();
-});
+  templates = writeTemplates(4);
+}, 60_000);
 afterAll(() => rmSync(templates, { recursive: true, force: true }));
 beforeEach(() => {
   shelf = newShelf(templates);
 });
 afterEach(() => shelf.remove());
 
-describe("the index file", () => {
+describe("the index file", { timeout: 90_000 }, () => {
   const spoil: [string, (path: string) => void][] = [
     ["foreign text", (path) => writeFileSync(path, "a list, not an index")],
     ["an empty file", (path) => writeFileSync(path, "")],

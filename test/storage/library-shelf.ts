@@ -73,10 +73,10 @@ export interface Shelf {
   remove(): void;
 }
 
-/** Writes the thirty studies once; the answer is the folder they lie in. */
-export function writeTemplates(): string {
+/** Writes the different studies once; the answer is the folder they lie in. */
+export function writeTemplates(count: number): string {
   const folder = mkdtempSync(join(tmpdir(), "flocwright-library-templates-"));
-  for (let i = 0; i < 30; i++) {
+  for (let i = 0; i < count; i++) {
     const written = writeNewStudy(join(folder, `study ${i}.flocwright`), variant(i), "", now);
     if (!written.ok) throw new Error(written.message);
   }
