@@ -5,6 +5,7 @@ import type { Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { undoLineOf } from "../../src/study/history.ts";
+import type { StudyState } from "../../src/study/schema/records.ts";
 import { takeName, throwAway } from "../storage/files.ts";
 import { openFault } from "../storage/probe.ts";
 import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study-file.ts";
