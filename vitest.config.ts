@@ -7,6 +7,7 @@ export default defineConfig({
     include: ["test/{unit,reference,property,storage,contract,security,fuzz}/**/*.test.ts"],
     environment: "node",
     testTimeout: 30_000,
+    hookTimeout: 60_000,
     maxWorkers: 2,
   },
 });

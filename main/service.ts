@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Answer, Opened } from "../src/contract.ts";
 import type { Outcome } from "../src/outcome.ts";
 import { demoCommands } from "../src/study/demo.ts";
+import { librarySearchSchema } from "../src/study/library/row.ts";
 import type { Change } from "../src/study/history.ts";
 import { extension } from "./storage/format.ts";
 import {
@@ -24,6 +25,7 @@ import {
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
+import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
@@ -145,6 +147,11 @@ export const handlers: Handlers = {
       return refused("The PDF could not be written there: choose another place.");
     }
   },
+  "library.refresh": (context, { step }) => {
+    const refreshed = refreshLibrary(context, step);
+    return refreshed.ok ? ok(refreshed.value) : refused(refreshed.message);
+  },
+  "library.search": (context, search) => ok(searchLibrary(context, librarySearchSchema.parse(search))),
   "draft.list": ({ open }) => ok({ drafts: open?.file.drafts() ?? [] }),
   "draft.keep": (context, { place, text, reason }) => {
     if (!context.open) return refused("No study is open.", "no-study");
@@ -160,7 +167,7 @@ export const handlers: Handlers = {
 
 /** A service without a study open. */
 export function createContext(support: HostSupport): Context {
-  return { support, open: null, refs: new Map() };
+  return { support, open: null, refs: new Map(), library: null };
 }
 
 /** Opens a study by path at the host's own wish (a command line, a double click): never at a page's. */

@@ -19,12 +19,14 @@ export const router = createRouter({
     },
     { path: "/sheet", name: "sheet", component: () => import("./report/SheetView.vue") },
     { path: "/report", name: "report", component: () => import("./report/ReportView.vue") },
+    { path: "/studies", name: "library", component: () => import("./rooms/library/LibraryRoom.vue") },
     { path: "/:anything(.*)*", redirect: "/" },
   ],
 });
 
 router.beforeEach((to) => {
   const { isOpen } = useStudy();
+  if (to.name === "library") return true;
   if (to.name !== "start" && !isOpen) return { name: "start" };
   if (to.name === "start" && isOpen) return { name: "sample" };
   return true;

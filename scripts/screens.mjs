@@ -53,6 +53,9 @@ await call("study.close", {});
   await page.goto(host.url);
   await page.waitForTimeout(500);
   await page.screenshot({ path: join(folder, `start-light-${width}.png`) });
+  await page.goto(`http://127.0.0.1:${host.port}/#/studies`);
+  await page.getByText("Read again").waitFor();
+  await page.screenshot({ path: join(folder, `studies-light-${width}.png`) });
 }
 await browser.close();
 closeContext(context);

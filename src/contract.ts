@@ -9,6 +9,7 @@ import {
   noteSchema,
   textSchema,
 } from "./study/schema/common.ts";
+import { libraryRowSchema, librarySearchSchema, sludgeClassSchema } from "./study/library/row.ts";
 import { kinds, type Kind, type StudyState } from "./study/schema/records.ts";
 
 /**
@@ -172,6 +173,37 @@ export const contract = {
   "paper.savePdf": {
     input: z.strictObject({ name: z.string().trim().min(1).max(300), paperSize: z.enum(["A4", "Letter"]) }),
     output: z.strictObject({ saved: z.boolean() }),
+  },
+  /** brings the index of the folder's studies up to date, a slice a call: between two calls others are answered */
+  "library.refresh": {
+    input: z.strictObject({ step: z.enum(["start", "go-on", "stop"]) }),
+    output: z.strictObject({
+      state: z.enum(["running", "done", "stopped"]),
+      /** studies up to date, of how many there are */
+      done: z.int().min(0),
+      total: z.int().min(0),
+      /** studies that had to be read when this began: new ones and those changed since */
+      toRead: z.int().min(0),
+      /** true where the folder cannot keep the index, so that the next start reads all studies again */
+      notKept: z.boolean(),
+    }),
+  },
+  "library.search": {
+    input: librarySearchSchema,
+    output: z.strictObject({
+      folder: z.string(),
+      /** studies that could be read */
+      studies: z.int().min(0),
+      /** how many series answer the search; `rows` holds the first of them */
+      found: z.int().min(0),
+      rows: z.array(libraryRowSchema),
+      /** files that could not be read, each with its sentence */
+      broken: z.array(
+        z.strictObject({ ref: z.string(), fileName: z.string().max(1000), sentence: z.string() }),
+      ),
+      products: z.array(z.string()),
+      sludgeClasses: z.array(sludgeClassSchema),
+    }),
   },
   "draft.list": { input: nothing, output: z.strictObject({ drafts: z.array(draftSchema) }) },
   "draft.keep": { input: draftSchema, output: done },

@@ -1,6 +1,7 @@
 import type { StudyFile } from "../storage/study-file.ts";
 import type { Answer, CallName, InputOf, OutputOf } from "../../src/contract.ts";
 import type { UndoLine } from "../../src/study/history.ts";
+import type { Library } from "./library.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
 
 /** What a host brings: the clock, where studies lie, and its own file dialogs where it has any. */
@@ -35,6 +36,8 @@ export interface Context {
   open: OpenStudy | null;
   /** the host's own tokens for files: a page never names a path */
   refs: Map<string, string>;
+  /** the studies of the folder as they are compared; null until somebody looks */
+  library: Library | null;
 }
 
 export type Handler<N extends CallName> = (

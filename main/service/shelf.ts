@@ -1,10 +1,11 @@
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { isBackup } from "../storage/backups.ts";
 import { extension } from "../storage/format.ts";
 import { openFaultWithin, probeFile } from "../storage/probe.ts";
+import { stampOf } from "../storage/read-only.ts";
 import type { Context } from "./context.ts";
 
 export interface ShelfEntry {
@@ -36,16 +37,18 @@ export function listShelf(context: Context): ShelfEntry[] {
     .filter((name) => name.endsWith(extension))
     .map((name) => {
       const path = join(folder, name);
-      const probed = probeFile(path);
+      // What is no plain file (a link that leads nowhere, a pipe) is named, and never opened: a pipe would not answer.
+      const stamp = stampOf(path);
+      const probed = stamp.ok ? probeFile(path) : stamp;
       return {
         ref: refFor(context, path),
         fileName: basename(path),
         folder: dirname(path),
-        modifiedAt: statSync(path).mtime.toISOString(),
+        modifiedAt: stamp.ok ? new Date(stamp.value.modifiedMs).toISOString() : null,
         trouble: probed.ok ? null : probed.message,
       };
     })
-    .sort((a, b) => (a.modifiedAt < b.modifiedAt ? 1 : -1));
+    .sort((a, b) => ((a.modifiedAt ?? "") < (b.modifiedAt ?? "") ? 1 : -1));
 }
 
 // File systems take 255 bytes; the longest that is added is a number, the ending, and what SQLite and a copy append.

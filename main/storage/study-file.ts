@@ -1,18 +1,18 @@
 import { existsSync, statSync } from "node:fs";
 import { basename } from "node:path";
-import { backup, DatabaseSync } from "node:sqlite";
+import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import type { Change } from "../../src/study/history.ts";
 import {
   emptyState,
   kinds,
-  recordSchemas,
   type AnyRecord,
   type Kind,
   type StudyState,
 } from "../../src/study/schema/records.ts";
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
+import { readRecord } from "../../src/study/schema/read.ts";
 import { changeOf } from "./change-row.ts";
 import { chainHash, chainStart } from "./chain.ts";
 import { applicationId, formatVersion, migrations } from "./format.ts";
@@ -21,6 +21,7 @@ import { takeLock } from "./lock.ts";
 import { lostReference } from "./lost-reference.ts";
 import { openFault, openFaultWithin, probeFile } from "./probe.ts";
 import { strangePart } from "./schema-check.ts";
+import { putChange } from "./put-change.ts";
 import { atStep } from "./steps.ts";
 import { upgradeStudy } from "./upgrade.ts";
 
@@ -28,6 +29,11 @@ export interface DraftRow {
   place: string;
   text: string;
   reason: string;
+}
+
+export interface Place {
+  kind: Kind;
+  id: string;
 }
 
 /** An open study file. Every method that writes is durable when it returns, or changes nothing and says why. */
@@ -44,7 +50,9 @@ export interface StudyFile {
   undoRows(): { seq: number; undoes: number | null; redoes: number | null }[];
   history(beforeSeq: number | null, limit: number): Change[];
   since(afterSeq: number): Change[];
-  append(change: Change, touched: { kind: Kind; id: string }[], state: StudyState): Outcome<null>;
+  append(change: Change, touched: Place[], state: StudyState): Outcome<null>;
+  /** Several entries in one transaction: all of them or none. `state` is the one after the last. */
+  appendAll(steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null>;
   drafts(): DraftRow[];
   keepDraft(draft: DraftRow, at: string): Outcome<null>;
   dropDraft(place: string): Outcome<null>;
@@ -161,6 +169,12 @@ function studyFileOn(
   const all = (sql: string, ...values: (string | number)[]) => database.prepare(sql).all(...values);
   // An older study that is only read keeps its older tables.
   const hasTouched = one("SELECT 1 AS yes FROM sqlite_schema WHERE name = 'touched'") !== null;
+  // Rows as lists: a hundred thousand of them are read at once, and an object for each costs more than the reading.
+  const rowsOf = (sql: string): SQLOutputValue[][] => {
+    const statement = database.prepare(sql);
+    statement.setReturnArrays(true);
+    return statement.all() as unknown as SQLOutputValue[][];
+  };
   const born = readOnlyBecause === null ? statSync(path).ino : null;
 
   const headHash = () => {
@@ -208,15 +222,27 @@ function studyFileOn(
     }
   };
 
+  const appendAll = (steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null> => {
+    let hash = lastHash;
+    const written = write(() => {
+      if (headHash() !== lastHash)
+        return `The file ${basename(path)} was changed by another program while it was open. Nothing of this change was saved: close the study and open it again.`;
+      for (const { change, touched } of steps) hash = putChange(database, change, touched, state, hash);
+      return undefined;
+    });
+    if (written.ok) lastHash = hash;
+    return written;
+  };
+
   const lastChange = () => {
     const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
     return row ? changeOf(row) : null;
   };
   const undoRows = () =>
-    all("SELECT seq, undoes, redoes FROM change ORDER BY seq").map((row) => ({
-      seq: Number(row["seq"]),
-      undoes: row["undoes"] === null ? null : Number(row["undoes"]),
-      redoes: row["redoes"] === null ? null : Number(row["redoes"]),
+    rowsOf("SELECT seq, undoes, redoes FROM change ORDER BY seq").map(([seq, undoes, redoes]) => ({
+      seq: Number(seq),
+      undoes: undoes == null ? null : Number(undoes),
+      redoes: redoes == null ? null : Number(redoes),
     }));
 
   return {
@@ -225,20 +251,22 @@ function studyFileOn(
     notices,
     readState() {
       const tables = emptyState() as Record<Kind, Record<string, AnyRecord>>;
-      for (const row of all("SELECT kind, id, data FROM record")) {
-        const kind = String(row["kind"]) as Kind;
+      for (const [kindText, idText, text] of rowsOf("SELECT kind, id, data FROM record")) {
+        const kind = String(kindText) as Kind;
         if (!kinds.includes(kind))
           return bad(`This study holds a kind of record this Flocwright does not know (${kind}).`);
         let value: unknown;
         try {
-          value = JSON.parse(String(row["data"]));
+          value = JSON.parse(String(text));
         } catch {
           return bad("This study holds a record that cannot be read. It is left as it is.");
         }
-        const parsed = recordSchemas[kind].safeParse(value);
-        if (!parsed.success || (parsed.data as AnyRecord).id !== row["id"])
+        const record = readRecord(kind, value);
+        if (!record.ok) return record;
+        const id = String(idText);
+        if (record.value.id !== id)
           return bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
-        tables[kind][String(row["id"])] = parsed.data as AnyRecord;
+        tables[kind][id] = record.value;
       }
       const lost = lostReference(tables);
       return lost ? bad(lost) : good(tables as StudyState);
@@ -275,44 +303,8 @@ function studyFileOn(
         limit,
       ).map(changeOf),
     since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
-    append(change, touched, state) {
-      let hash = "";
-      const written = write(() => {
-        const before = headHash();
-        if (before !== lastHash)
-          return `The file ${basename(path)} was changed by another program while it was open. Nothing of this change was saved: close the study and open it again.`;
-        hash = chainHash(before, change);
-        database
-          .prepare(
-            "INSERT INTO change (seq, at, by, command, inverse, undoes, redoes, why, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-          )
-          .run(
-            change.seq,
-            change.at,
-            change.by,
-            JSON.stringify(change.command),
-            JSON.stringify(change.inverse),
-            change.undoes,
-            change.redoes,
-            change.why,
-            before,
-            hash,
-          );
-        atStep("edit: entry written");
-        const touch = database.prepare("INSERT OR IGNORE INTO touched (kind, id, seq) VALUES (?, ?, ?)");
-        for (const { kind, id } of touched) touch.run(kind, id, change.seq);
-        const put = database.prepare("INSERT OR REPLACE INTO record (kind, id, data) VALUES (?, ?, ?)");
-        const drop = database.prepare("DELETE FROM record WHERE kind = ? AND id = ?");
-        for (const { kind, id } of touched) {
-          const record = state[kind][id];
-          if (record) put.run(kind, id, JSON.stringify(record));
-          else drop.run(kind, id);
-        }
-        atStep("edit: records written");
-      });
-      if (written.ok) lastHash = hash;
-      return written;
-    },
+    append: (change, touched, state) => appendAll([{ change, touched }], state),
+    appendAll,
     historyOf: (kind, id, limit) =>
       hasTouched
         ? all(

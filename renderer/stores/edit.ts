@@ -1,5 +1,6 @@
 import type { Outcome } from "../../src/outcome.ts";
 import type { SimpleCommand } from "../../src/study/commands.ts";
+import { usersOf } from "../../src/study/links.ts";
 import { references } from "../../src/study/references.ts";
 import type { Kind, NewRecordOf, RecordOf, StudyState } from "../../src/study/schema/records.ts";
 import { useStudy } from "./study.ts";
@@ -9,8 +10,7 @@ export function dependants(state: StudyState, kind: Kind, id: string): { kind: K
   const found: { kind: Kind; id: string }[] = [];
   for (const link of references) {
     if (link.to !== kind) continue;
-    for (const record of Object.values(state[link.from])) {
-      if ((record as Record<string, unknown>)[link.field] !== id) continue;
+    for (const record of usersOf(state, link.from, link.field, id)) {
       found.push(...dependants(state, link.from, record.id), { kind: link.from, id: record.id });
     }
   }

@@ -10,8 +10,10 @@ export const useSelection = defineStore("selection", () => {
   const remembered = "window series";
   const picked = ref<string | null>(null);
   const chosen = computed(() => picked.value ?? drafts.drafts[remembered]?.text ?? null);
+  // A step of its own: an edit elsewhere leaves the table the same, and then nothing that lists series is drawn again.
+  const seriesTable = computed(() => study.state?.series ?? null);
   const allSeries = computed(() =>
-    Object.values(study.state?.series ?? {}).sort((a, b) => (a.id < b.id ? -1 : 1)),
+    Object.values(seriesTable.value ?? {}).sort((a, b) => (a.id < b.id ? -1 : 1)),
   );
   const seriesId = computed<string | null>(() => {
     const own = allSeries.value.find((series) => series.id === chosen.value);

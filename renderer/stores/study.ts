@@ -13,6 +13,9 @@ export type SaveState = "saved" | "saving" | "not-saved";
 interface Pending {
   command: Command;
   why: string;
+  /** the state it was laid over on screen, and what came of it */
+  base: StudyState;
+  result: StudyState;
   settle(outcome: Outcome<null>): void;
 }
 
@@ -62,13 +65,18 @@ export const useStudy = defineStore("study", () => {
     return true;
   }
 
-  function follow(acknowledged: Omit<Acknowledged, "savedAt">): void {
+  function follow(acknowledged: Omit<Acknowledged, "savedAt">, sent?: Pending): void {
     for (const change of acknowledged.changes) {
       if (change.seq <= seq || !durable) continue;
       // Something came in between that this window has not seen: it is fetched in its order first.
       if (change.seq !== seq + 1) break;
-      const applied = applyCommand(durable, change.command);
-      if (applied.ok) durable = applied.value.state;
+      if (sent?.base === durable) {
+        // What the screen already shows has become durable: the same state, so nothing is worked out twice.
+        durable = sent.result;
+      } else {
+        const applied = applyCommand(durable, change.command);
+        if (applied.ok) durable = applied.value.state;
+      }
       seq = change.seq;
     }
     changes.value = seq;
@@ -82,10 +90,11 @@ export const useStudy = defineStore("study", () => {
     const kept: Pending[] = [];
     for (const pending of queue) {
       const applied = shown ? applyCommand(shown, pending.command) : bad("No study is open.");
-      if (applied.ok) {
-        shown = (applied.value as { state: StudyState }).state;
-        kept.push(pending);
-      } else pending.settle(applied);
+      if (applied.ok && shown) {
+        const result: StudyState = applied.value.state;
+        kept.push({ ...pending, base: shown, result });
+        shown = result;
+      } else if (!applied.ok) pending.settle(applied);
     }
     queue = kept;
     state.value = shown;
@@ -117,7 +126,7 @@ export const useStudy = defineStore("study", () => {
       const answer = await call("study.apply", { command: next.command, afterSeq: seq, why: next.why, by });
       if (answer.ok) {
         queue.shift();
-        follow(answer.value);
+        follow(answer.value, next);
         savedAt.value = answer.value.savedAt;
         if (queue.length === 0) state.value = durable;
         next.settle(good(null));
@@ -150,15 +159,19 @@ export const useStudy = defineStore("study", () => {
   }
 
   /** Applies an edit: shown at once, settled when it is durable or refused (with the sentence). */
-  function run(command: Command, why = ""): Promise<Outcome<null>> {
+  function run(asked: Command, why = ""): Promise<Outcome<null>> {
     if (!state.value) return Promise.resolve(bad("No study is open."));
     if (readOnlyBecause.value) return Promise.resolve(bad(readOnlyBecause.value));
-    const applied = applyCommand(state.value, command);
+    // The very command that the service will read, so that what is shown here is what becomes durable there.
+    const command = JSON.parse(JSON.stringify(asked)) as Command;
+    const base = state.value;
+    const applied = applyCommand(base, command);
     if (!applied.ok) return Promise.resolve(applied);
-    state.value = applied.value.state;
+    const result = applied.value.state;
+    state.value = result;
     saveState.value = "saving";
     return new Promise((settle) => {
-      queue.push({ command, why, settle });
+      queue.push({ command, why, base, result, settle });
       void drain();
     });
   }
@@ -181,6 +194,8 @@ export const useStudy = defineStore("study", () => {
   async function close(): Promise<void> {
     await drain();
     await call("study.close", {});
+    // The start screen speaks of no study: its calls are nobody's window's.
+    bindTo(null);
     state.value = null;
     durable = null;
   }

@@ -10,8 +10,9 @@ import {
   type StudyState,
 } from "./schema/records.ts";
 import { brokenInvariant } from "./invariants.ts";
-import { references, uniqueLabels } from "./references.ts";
 import { describeIssue } from "./issue-words.ts";
+import { labelFault, linkFault } from "./links.ts";
+import { copyTable, noteOrigin } from "./tables.ts";
 
 const kindSchema = z.enum(kinds as [Kind, ...Kind[]]);
 const fieldsSchema = z.record(z.string().regex(/^[a-z][A-Za-z0-9]{0,60}$/), z.unknown());
@@ -76,7 +77,7 @@ export function applyCommand(state: StudyState, command: Command): Outcome<Appli
 
   const write = (kind: Kind, id: string, record: AnyRecord | null) => {
     if (!copied.has(kind)) {
-      tables[kind] = { ...tables[kind] };
+      tables[kind] = copyTable(tables[kind]);
       copied.add(kind);
     }
     if (record === null) delete tables[kind][id];
@@ -94,6 +95,12 @@ export function applyCommand(state: StudyState, command: Command): Outcome<Appli
   // What was done last is taken back first.
   inverses.reverse();
 
+  for (const kind of copied)
+    noteOrigin(
+      state[kind],
+      tables[kind],
+      [...touched.values()].flatMap((place) => (place.kind === kind ? [place.id] : [])),
+    );
   const next = tables as StudyState;
   const places = [...touched.values()];
   const fault = linkFault(next, places) ?? labelFault(next, places) ?? recordFault(next, places);
@@ -145,50 +152,6 @@ function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
   const before: Record<string, unknown> = {};
   for (const field of Object.keys(given)) before[field] = (current as Record<string, unknown>)[field];
   return good({ id, record: parsed.data as AnyRecord, inverse: { do: "set", kind, id, fields: before } });
-}
-
-/** A field that names a record which is not there, or a removed record that is still named. */
-function linkFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {
-  for (const { kind, id } of places) {
-    const record = Object.hasOwn(state[kind], id) ? (state[kind][id] as Record<string, unknown>) : undefined;
-    for (const link of references) {
-      if (record && link.from === kind) {
-        const aim = record[link.field];
-        if (typeof aim === "string" && !Object.hasOwn(state[link.to], aim))
-          return `The ${kindWords[kind].one} names a ${kindWords[link.to].one} that is not in the study.`;
-      }
-      if (!record && link.to === kind) {
-        const users = Object.values(state[link.from]).filter(
-          (other) => (other as Record<string, unknown>)[link.field] === id,
-        );
-        if (users.length > 0) {
-          const words = kindWords[link.from];
-          return `This ${kindWords[kind].one} is used by ${users.length} ${users.length === 1 ? words.one : words.many}: remove or change ${users.length === 1 ? "that" : "those"} first.`;
-        }
-      }
-    }
-  }
-  return null;
-}
-
-function labelFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {
-  for (const { kind, within } of uniqueLabels) {
-    const mine = places.filter((place) => place.kind === kind && Object.hasOwn(state[kind], place.id));
-    if (mine.length === 0) continue;
-    const key = (record: Record<string, unknown>) =>
-      `${within ? String(record[within]) : ""} ${String(record["label"] ?? record["name"]).toLowerCase()}`;
-    const counts = new Map<string, number>();
-    for (const record of Object.values(state[kind])) {
-      const name = key(record as Record<string, unknown>);
-      counts.set(name, (counts.get(name) ?? 0) + 1);
-    }
-    for (const { id } of mine) {
-      const record = state[kind][id] as Record<string, unknown>;
-      if ((counts.get(key(record)) ?? 0) > 1)
-        return `There is already a ${kindWords[kind].one} called "${String(record["label"] ?? record["name"])}": give this one another name.`;
-    }
-  }
-  return null;
 }
 
 function recordFault(state: StudyState, places: { kind: Kind; id: string }[]): string | null {

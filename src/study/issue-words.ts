@@ -42,11 +42,15 @@ export function fieldUnit(field: string): string {
 
 /** "totalSolidsPct" -> "total solids": a field's name as words for a sentence, without its unit. */
 export function fieldWords(field: string): string {
-  return field
-    .replace(unitEnding, "")
-    .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
-    .toLowerCase()
-    .trim();
+  return (
+    field
+      .replace(unitEnding, "")
+      .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
+      .toLowerCase()
+      .trim()
+      // polymers are A and B
+      .replace(/ ([ab])$/, (_, letter: string) => ` ${letter.toUpperCase()}`)
+  );
 }
 
 const typeWords: Record<string, string> = {

@@ -7,6 +7,7 @@ import { chromium } from "playwright";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
 import { gridFigures } from "./grid.ts";
+import { libraryFigures, scaleFigures, type ScaleFigures } from "./scale.ts";
 import { printCoverage } from "./coverage.ts";
 import { compareWithYardstick, type BenchData } from "./yardstick.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
@@ -37,6 +38,17 @@ function print(name: string, unit: string, values: number[], budget: number | nu
   console.log(
     JSON.stringify({ name, unit, runs: values.length, median: at(0.5), p95: at(0.95), budget, ...more }),
   );
+}
+
+function printScale(figures: ScaleFigures): void {
+  const of = "20,000 jars, 100,000 changes";
+  print(`open a study of ${of}, with the answer as text`, "ms", figures.opens, 2000);
+  print(`a jar's edit acknowledged, ${of}`, "ms", figures.jarEdits, 50);
+  print(`a reading's edit acknowledged, ${of}`, "ms", figures.readingEdits, 50);
+  if (figures.starts.length === 0) return;
+  print(`host start to first usable screen, ${of}`, "ms", figures.starts, null);
+  print(`edit to updated strip, ${of}`, "ms", figures.stripEdits, 50);
+  print(`edit in the bench table to its dose, ${of}`, "ms", figures.doseEdits, 100);
 }
 
 async function timed(runs: number, work: () => unknown): Promise<number[]> {
@@ -267,14 +279,25 @@ if (browserPath) {
     await new Promise((resolve) => host.once("exit", resolve));
   }
   const grid = await gridFigures(browser, root, folder);
+  printScale(await scaleFigures(root, browser));
   await browser.close();
   print("one frame while a table of 500 jars scrolls", "ms", grid.frames, 50);
   print("edit in a table of 500 jars to its dose", "ms", grid.edits, 100);
   print("host start to first usable screen", "ms", starts, 5000);
   print("edit to updated strip", "ms", edits, 50);
-} else
+} else {
+  printScale(await scaleFigures(root, null));
   console.log(
     JSON.stringify({ name: "browser figures", skipped: "no browser of the Chromium family was found" }),
   );
+}
 rmSync(folder, { recursive: true, force: true });
+{
+  const library = await libraryFigures(500);
+  const of = `a folder of ${library.studies} studies`;
+  print(`read ${of} into its index for the first time`, "ms", library.first, null);
+  print(`one slice of that reading`, "ms", library.slices, null);
+  print(`look through ${of} of which none changed`, "ms", library.again, 1000);
+  print(`search ${of}`, "ms", library.searches, 100);
+}
 printCoverage(200);

@@ -7,6 +7,8 @@ import { test as base, type Page } from "@playwright/test";
 export interface App {
   /** a folder of this test's own */
   folder: string;
+  /** whether a host was ended by the test: its page then rightly finds nobody who answers */
+  hostEnded(): boolean;
   /** starts a host on a study (written as the demo first, where asked) and answers its address */
   host(
     fileName: string,
@@ -41,8 +43,10 @@ export const test = base.extend<{ app: App; watched: Page }>({
   app: async ({}, use) => {
     const folder = mkdtempSync(join(tmpdir(), "flocwright-e2e-"));
     const running: ChildProcess[] = [];
+    let ended = false;
     await use({
       folder,
+      hostEnded: () => ended,
       async host(fileName, demo) {
         const path = join(folder, fileName);
         if (demo) await runVerb(["demo", path]);
@@ -58,6 +62,7 @@ export const test = base.extend<{ app: App; watched: Page }>({
         });
         const kill = (signal: NodeJS.Signals = "SIGTERM") =>
           new Promise<void>((resolve) => {
+            ended = true;
             child.on("exit", () => resolve());
             child.kill(signal);
           });
@@ -67,11 +72,13 @@ export const test = base.extend<{ app: App; watched: Page }>({
     for (const child of running) child.kill("SIGKILL");
     rmSync(folder, { recursive: true, force: true });
   },
-  watched: async ({ page }, use) => {
+  watched: async ({ page, app }, use) => {
+    const unanswered = /^Failed to load resource: net::ERR_(CONNECTION|INCOMPLETE_CHUNKED|EMPTY_RESPONSE)/;
     const faults: string[] = [];
     page.on("pageerror", (error) => faults.push(error.message));
     page.on("console", (message) => {
-      if (message.type() === "error") faults.push(message.text());
+      if (message.type() !== "error" || (app.hostEnded() && unanswered.test(message.text()))) return;
+      faults.push(message.text());
     });
     await use(page);
     if (faults.length > 0) throw new Error(`the page complained: ${faults.join("; ")}`);

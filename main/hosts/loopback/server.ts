@@ -95,7 +95,13 @@ export async function startLoopback(context: Context, options: LoopbackOptions):
 
   /** An answer that never ends: a window holds it for as long as it is open. It says nothing and changes nothing. */
   function holdWindow(response: ServerResponse): void {
-    response.writeHead(200, { ...safeHeaders, "content-type": "application/octet-stream" });
+    // Ended by the connection's end and not in chunks: a host that goes is then no fault in the page's eyes.
+    response.removeHeader("transfer-encoding");
+    response.writeHead(200, {
+      ...safeHeaders,
+      "content-type": "application/octet-stream",
+      connection: "close",
+    });
     response.flushHeaders();
     response.socket?.setTimeout(0);
     response.on("close", windows.arrived());

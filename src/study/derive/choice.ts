@@ -157,16 +157,24 @@ export function captureCurve(
   };
 }
 
-/** Limits, window, rules and costs of a one-polymer series from its fitted curves; null where nothing is fitted. */
-export function choiceChain(
+/** The curves of a one-polymer series over its tested doses, with the capture that follows, and what a dose costs on them. */
+export interface FittedChoice {
+  tested: Span;
+  /** every curve judged over the same tested doses */
+  curves: ResponseCurve[];
+  cost: CostInput;
+  /** whether capture follows from the curves; otherwise the assumed constant stands in, where there is one */
+  ownCapture: boolean;
+}
+
+/** Curves and costs of a one-polymer series from its fitted curves; null where nothing is fitted or dosed. */
+export function fittedChoice(
   state: StudyState,
   chain: SeriesChain,
-  workings: ResponseWorking[],
-  number: (value: number) => string,
-  targets: Targets | null = targetsOf(state, chain.series.id),
-): ChoiceChain | null {
+  fitted: ResponseCurve[],
+  targets: Targets | null,
+): FittedChoice | null {
   const feed = state.sample[chain.series.sampleId]!;
-  const fitted = curvesOf(workings);
   if (fitted.length === 0) return null;
   const capture = captureCurve(fitted, chain, feed.suspendedSolidsPct);
   const curves = capture ? [...fitted, capture] : fitted;
@@ -177,6 +185,36 @@ export function choiceChain(
   if (doses.length === 0) return null;
   const tested = { low: Math.min(...doses), high: Math.max(...doses) };
   const within = curves.map((curve) => ({ ...curve, tested }));
+  const product = chain.stockA?.product ?? null;
+  const cake = within.find((curve) => curve.response === "cake_ts_pct");
+  const ownCapture = within.find((curve) => curve.response === "capture_pct");
+  const assumed = targets?.assumedCapturePct ?? null;
+  return {
+    tested,
+    curves: within,
+    cost: {
+      pricePerKgNeat: product?.pricePerKgNeat ?? null,
+      activePct: product?.activePct ?? null,
+      disposalPerWetT: targets?.disposalPerWetT ?? null,
+      returnPerT: targets?.returnPerT ?? null,
+      cakePct: cake ? cake.mean : null,
+      capturePct: ownCapture ? ownCapture.mean : assumed === null ? null : () => assumed,
+    },
+    ownCapture: ownCapture !== undefined,
+  };
+}
+
+/** Limits, window, rules and costs of a one-polymer series from its fitted curves; null where nothing is fitted. */
+export function choiceChain(
+  state: StudyState,
+  chain: SeriesChain,
+  workings: ResponseWorking[],
+  number: (value: number) => string,
+  targets: Targets | null = targetsOf(state, chain.series.id),
+): ChoiceChain | null {
+  const fitted = fittedChoice(state, chain, curvesOf(workings), targets);
+  if (!fitted) return null;
+  const { tested, curves: within, cost, ownCapture } = fitted;
 
   const bars: LimitBar[] = [];
   const unjudged: ChoiceChain["unjudged"] = [];
@@ -192,18 +230,6 @@ export function choiceChain(
     bars.push({ limit, ...limitSpans(curve, limit) });
   }
   const holdings: LimitHolding[] = bars.map(({ limit, bound }) => ({ limit, spans: bound }));
-  const product = chain.stockA?.product ?? null;
-  const cake = within.find((curve) => curve.response === "cake_ts_pct");
-  const ownCapture = within.find((curve) => curve.response === "capture_pct");
-  const assumed = targets?.assumedCapturePct ?? null;
-  const cost: CostInput = {
-    pricePerKgNeat: product?.pricePerKgNeat ?? null,
-    activePct: product?.activePct ?? null,
-    disposalPerWetT: targets?.disposalPerWetT ?? null,
-    returnPerT: targets?.returnPerT ?? null,
-    cakePct: cake ? cake.mean : null,
-    capturePct: ownCapture ? ownCapture.mean : assumed === null ? null : () => assumed,
-  };
   const window = workingWindow(holdings, tested, number);
   const located: Located[] = workings.flatMap(({ analysis }) => {
     const { verdict, name } = analysis;

@@ -1,5 +1,6 @@
 import { fieldUnit, fieldWords } from "../issue-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
+import { childrenOf } from "../tables.ts";
 import type { StateTone } from "./tone.ts";
 
 /** Named with every snapshot, so that a later reader knows which rules made the numbers. */
@@ -50,13 +51,11 @@ export function upstreamOf(state: StudyState, seriesId: string): SnapshotValue[]
   const stocks = [series.stockAId, series.stockBId].flatMap((id) =>
     id && state.stock[id] ? [state.stock[id]] : [],
   );
-  const jars = Object.values(state.jar)
-    .filter((jar) => jar.seriesId === seriesId)
-    .sort((a, b) => (a.id < b.id ? -1 : 1));
+  const jars = [...childrenOf(state.jar, "seriesId", seriesId)].sort((a, b) => (a.id < b.id ? -1 : 1));
   const jarIds = new Map(jars.map((jar) => [jar.id, jar.label]));
   const dishes = Object.values(state.dish).filter((dish) => dish.sampleId === series.sampleId);
-  const readings = Object.values(state.reading)
-    .filter((reading) => jarIds.has(reading.jarId))
+  const readings = jars
+    .flatMap((jar) => childrenOf(state.reading, "jarId", jar.id))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
   const targets = Object.values(state.targets).filter((one) => one.seriesId === seriesId);
   return [

@@ -17,6 +17,7 @@ import { middleUncertainty } from "./jar-uncertainty.ts";
 import { byNumberedName, memo } from "./memo.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 import { stockChain, type StockChain } from "./stock.ts";
+import { childrenOf } from "../tables.ts";
 
 export type Reading = RecordOf<"reading">;
 
@@ -239,17 +240,10 @@ function buildChain(state: StudyState, seriesId: string): SeriesChain {
   const stockA = series.stockAId ? stockChain(state, series.stockAId) : null;
   const stockB = series.stockBId ? stockChain(state, series.stockBId) : null;
   const common: Common = { series, sample, feed, stockA, stockB };
-  const readingsByJar = new Map<string, Reading[]>();
-  for (const reading of Object.values(state.reading)) {
-    const list = readingsByJar.get(reading.jarId);
-    if (list) list.push(reading);
-    else readingsByJar.set(reading.jarId, [reading]);
-  }
-  const jars = Object.values(state.jar)
-    .filter((jar) => jar.seriesId === seriesId)
+  const jars = [...childrenOf(state.jar, "seriesId", seriesId)]
     .sort((a, b) => byNumberedName(a.label, b.label))
     .map((jar) => {
-      const readings = (readingsByJar.get(jar.id) ?? []).sort((a, b) => (a.id < b.id ? -1 : 1));
+      const readings = [...childrenOf(state.reading, "jarId", jar.id)].sort((a, b) => (a.id < b.id ? -1 : 1));
       return knownJar(jar, [...Object.values(common), ...readings], () => jarChain(jar, readings, common));
     });
   return {

@@ -17,13 +17,50 @@ export interface PairCost {
 
 export interface PairChain {
   limits: { limit: Limit; surface: SurfaceFit | null }[];
-  surfaces: { response: string; surface: SurfaceFit }[];
+  surfaces: NamedSurface[];
   cheapest: PairChoice | null;
   /** the best pair of the first response that has one */
   optimum: Pair | null;
   costAt(pair: Pair): PairCost;
   /** fitted cake TS in percent; null where cake was not read */
   cakeAt(pair: Pair): number | null;
+}
+
+export interface NamedSurface {
+  response: string;
+  surface: SurfaceFit;
+}
+
+/** What a tonne of dry solids costs at a pair of doses, on the fitted cake surface and the assumed capture. */
+export function pairCost(
+  chain: SeriesChain,
+  surfaces: NamedSurface[],
+  targets: Targets | null,
+): (pair: Pair) => PairCost {
+  const cake = surfaces.find((one) => one.response === "cake_ts_pct")?.surface ?? null;
+  const capturePct = targets?.assumedCapturePct ?? null;
+  const price = (
+    product: { pricePerKgNeat: number | null; activePct: number | null } | undefined,
+    dose: number,
+  ) =>
+    product?.pricePerKgNeat == null || product.activePct === null
+      ? null
+      : (dose / (product.activePct / 100)) * product.pricePerKgNeat;
+  return (pair) => {
+    const polymerA = price(chain.stockA?.product, pair.a);
+    const polymerB = price(chain.stockB?.product, pair.b);
+    const dryness = cake ? surfaceMean(cake, pair.a, pair.b) / 100 : null;
+    const disposal =
+      targets?.disposalPerWetT == null || dryness === null || capturePct === null
+        ? null
+        : (capturePct / 100 / dryness) * targets.disposalPerWetT;
+    return {
+      polymerA,
+      polymerB,
+      disposal,
+      total: polymerA === null || polymerB === null ? null : polymerA + polymerB + (disposal ?? 0),
+    };
+  };
 }
 
 /** Limits, costs and the cheapest pair of a two-polymer series. */
@@ -44,29 +81,7 @@ export function pairChain(
     surface: surfaces.find((one) => one.response === limit.response)?.surface ?? null,
   }));
   const cake = surfaces.find((one) => one.response === "cake_ts_pct")?.surface ?? null;
-  const capturePct = targets?.assumedCapturePct ?? null;
-  const price = (
-    product: { pricePerKgNeat: number | null; activePct: number | null } | undefined,
-    dose: number,
-  ) =>
-    product?.pricePerKgNeat == null || product.activePct === null
-      ? null
-      : (dose / (product.activePct / 100)) * product.pricePerKgNeat;
-  const costAt = (pair: Pair): PairCost => {
-    const polymerA = price(chain.stockA?.product, pair.a);
-    const polymerB = price(chain.stockB?.product, pair.b);
-    const dryness = cake ? surfaceMean(cake, pair.a, pair.b) / 100 : null;
-    const disposal =
-      targets?.disposalPerWetT == null || dryness === null || capturePct === null
-        ? null
-        : (capturePct / 100 / dryness) * targets.disposalPerWetT;
-    return {
-      polymerA,
-      polymerB,
-      disposal,
-      total: polymerA === null || polymerB === null ? null : polymerA + polymerB + (disposal ?? 0),
-    };
-  };
+  const costAt = pairCost(chain, surfaces, targets);
   const located = workings.find(({ analysis }) => analysis.verdict.kind === "optimum")?.analysis.verdict.dose;
   return {
     limits,

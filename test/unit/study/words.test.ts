@@ -14,7 +14,7 @@ const demo = demoCommands("2026-01-01T12:00:00Z").reduce<StudyState>((state, com
 test("a field's name becomes words, its unit apart", () => {
   expect([fieldWords("sampleVolumeMl"), fieldUnit("sampleVolumeMl")]).toEqual(["sample volume", "mL"]);
   expect([fieldWords("plannedDoseAKgPerT"), fieldUnit("plannedDoseAKgPerT")]).toEqual([
-    "planned dose a",
+    "planned dose A",
     "kg/t",
   ]);
   expect([fieldWords("flowM3PerH"), fieldUnit("flowM3PerH")]).toEqual(["flow", "m³/h"]);
@@ -35,7 +35,7 @@ test("a change is told in a sentence with what it was before", () => {
     redoes: null,
     why: "",
   };
-  expect(describeChange(change, demo)).toBe("Changed jar 4: syringe a from 18.6 to 18 mL.");
+  expect(describeChange(change, demo)).toBe("Changed jar 4: syringe A from 18.6 to 18 mL.");
   expect(describeChange({ ...change, undoes: 10 }, demo)).toMatch(/^Undid step 10: /);
 });
 
@@ -45,7 +45,7 @@ test("a refused record says which field, what is wrong and what was given, in wo
     return applied.ok ? "accepted" : applied.message;
   };
   expect(refuse("sample", "sample-1", { ph: 15 })).toBe("Ph is above 14 (given: 15).");
-  expect(refuse("jar", "jar-1-04", { syringeAMl: -5 })).toBe("Syringe a must not be negative (given: -5).");
+  expect(refuse("jar", "jar-1-04", { syringeAMl: -5 })).toBe("Syringe A must not be negative (given: -5).");
   expect(refuse("reading", "jar-1-04-r6", { result: { kind: "floc-grade", grade: 9 } })).toBe(
     "Grade must be 1 to 5 (given: 9).",
   );

@@ -1,0 +1,83 @@
+import type { StateTone } from "../../../src/study/derive/tone.ts";
+import type { SludgeClass } from "../../../src/study/library/row.ts";
+import { sludgeClasses } from "../sample/sludge-classes.ts";
+import type { useFormat } from "../../stores/format.ts";
+import type { FoundRow } from "./use-library.ts";
+
+type Format = ReturnType<typeof useFormat>;
+
+/** A row's own key: a study may hold several series. */
+export const keyOf = (row: FoundRow): string => `${row.ref} ${row.seriesId ?? ""}`;
+
+export const sludgeWords = (name: SludgeClass | null): string =>
+  name === null ? "" : (sludgeClasses.find(({ value }) => value === name)?.label ?? name);
+
+export const productWords = ({ productA, productB }: FoundRow): string =>
+  [productA, productB].filter((product) => product !== null).join(", then ");
+
+export const standingTone: Record<FoundRow["standing"], StateTone> = {
+  approved: "good",
+  "out of date": "warn",
+  "no dose approved": "missing",
+};
+
+export function doseWords(row: FoundRow, format: Format): string {
+  if (row.doseAKgPerT === null) return "";
+  const a = format.shown(row.doseAKgPerT, "doseKgPerT", 3);
+  return row.doseBKgPerT === null ? a : `${a} + ${format.shown(row.doseBKgPerT, "doseKgPerT", 3)}`;
+}
+
+export function rangeWords(row: FoundRow, format: Format): string {
+  if (row.lowKgPerT === null && row.highKgPerT === null) return "";
+  const end = (value: number | null) => (value === null ? "open" : format.shown(value, "doseKgPerT", 3));
+  return `${end(row.lowKgPerT)} to ${end(row.highKgPerT)}`;
+}
+
+export const numberWords = (value: number | null, format: Format, digits = 3): string =>
+  value === null ? "" : format.plain(value, digits);
+
+/** A cost with its currency; one that does not hold disposal says so, for it does not compare with the others. */
+export function costWords(row: FoundRow, format: Format): string {
+  return row.totalCost === null ? "" : `${format.plain(row.totalCost, 3)} ${row.currency}`;
+}
+
+/** What stands under a cost: that disposal is not in it, or why a result is missing. */
+export const costNote = (row: FoundRow): string =>
+  row.totalCost !== null && row.disposalCost === null ? "without disposal" : row.why;
+
+export const seriesWords = (row: FoundRow): string =>
+  [row.seriesLabel || "no series yet", ...(row.invented ? ["invented"] : [])].join(" · ");
+
+export const dateWords = (at: string | null): string =>
+  at === null ? "" : new Date(at).toLocaleDateString(undefined, { dateStyle: "medium" });
+
+export interface Ranged {
+  value: number | null;
+  low: number | null;
+  high: number | null;
+}
+
+export function rangedWords({ value, low, high }: Ranged, format: Format): string {
+  if (value === null) return "";
+  const bounds =
+    low === null || high === null ? "" : ` (${format.plain(low, 3)} to ${format.plain(high, 3)})`;
+  return `${format.plain(value, 3)}${bounds}`;
+}
+
+/** The row that is better than every other one beyond the bounds of both fits; null where none is. */
+export function surelyBest(
+  rows: readonly FoundRow[],
+  of: (row: FoundRow) => Ranged,
+  better: "low" | "high",
+): string | null {
+  const known = rows.filter((row) => of(row).value !== null);
+  const best = known.find((row) =>
+    known.every((other) => {
+      if (other === row) return true;
+      const [mine, its] = [of(row), of(other)];
+      if (mine.low === null || mine.high === null || its.low === null || its.high === null) return false;
+      return better === "low" ? mine.high < its.low : mine.low > its.high;
+    }),
+  );
+  return best && known.length > 1 ? keyOf(best) : null;
+}
