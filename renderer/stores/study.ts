@@ -40,6 +40,8 @@ export const useStudy = defineStore("study", () => {
 
   let durable: StudyState | null = null;
   let seq = 0;
+  /** how often this window took a study in */
+  let openings = 0;
   let queue: Pending[] = [];
   let sending: Promise<void> | null = null;
 
@@ -49,6 +51,7 @@ export const useStudy = defineStore("study", () => {
   function accept(opened: Opened | null): boolean {
     if (!opened) return false;
     bindTo(opened.opening);
+    openings += 1;
     durable = opened.state;
     state.value = opened.state;
     seq = opened.seq;
@@ -101,7 +104,10 @@ export const useStudy = defineStore("study", () => {
   }
 
   async function catchUp(): Promise<Outcome<null>> {
+    const shown = openings;
     const since = await call("study.since", { afterSeq: seq });
+    // The answer is about what stood here before a restore or another opening, which this window has taken in by now.
+    if (shown !== openings) return good(null);
     // Another window closed this study or opened another: what stands here stays to be read, and takes no edits.
     if (!since.ok && since.code === "no-study") {
       readOnlyBecause.value = since.message;
