@@ -1,4 +1,4 @@
-const oldSampleHours = 24;
+import { oldSampleHours } from "../../src/study/derive/quality/sample-checks.ts";
 
 /** How long ago something was, in words; a sludge sample past a day is said to be old (common practice, no source). */
 export function ageWords(at: string, now: string): { words: string; old: boolean } {

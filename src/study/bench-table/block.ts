@@ -2,6 +2,7 @@ import { bad, good, type Outcome } from "../../outcome.ts";
 import { applyCommand, type SimpleCommand } from "../commands.ts";
 import type { JarChain, SeriesChain } from "../derive/jars.ts";
 import type { StudyState } from "../schema/records.ts";
+import { nextJar } from "./next-jar.ts";
 import type { JarColumn, TableJar } from "./jar-columns.ts";
 
 /** Cells of a pasted text: rows by line, columns by tab, as spreadsheets put them on the clipboard. */
@@ -70,18 +71,9 @@ function refused(row: number, column: JarColumn, message: string): Outcome<never
 type AddJar = Extract<SimpleCommand, { do: "add" }>;
 
 function newJars(chain: SeriesChain, count: number, newId: () => string): AddJar[] {
-  const used = new Set(chain.jars.map(({ jar }) => jar.label));
-  let order = Math.max(0, ...chain.jars.map(({ jar }) => jar.order));
-  let number = chain.jars.length;
+  const next = nextJar(chain, chain.jars.length);
   return Array.from({ length: Math.max(0, count) }, () => {
-    do number += 1;
-    while (used.has(String(number)));
-    order += 1;
-    return {
-      do: "add",
-      kind: "jar",
-      record: { id: newId(), seriesId: chain.series.id, label: String(number), order },
-    };
+    return { do: "add", kind: "jar", record: { id: newId(), seriesId: chain.series.id, ...next() } };
   });
 }
 

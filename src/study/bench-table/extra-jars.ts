@@ -2,6 +2,7 @@ import { syringeForDose } from "../../bench/dose.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
 import type { SimpleCommand } from "../commands.ts";
 import type { SeriesChain } from "../derive/jars.ts";
+import { nextJar } from "./next-jar.ts";
 
 /**
  * The edits that add one jar for each wanted dose of polymer A (kg active per t) to a series of one polymer: planned
@@ -26,19 +27,13 @@ export function jarsAtDoses(
     solutionActivePct: stockA.active.value,
     solutionDensityKgPerL: stockA.stock.solutionDensityKgPerL,
   };
-  const used = new Set(chain.jars.map(({ jar }) => jar.label));
   const largestMl = Math.max(0, ...chain.jars.map(({ addedMl }) => addedMl ?? 0));
-  let order = Math.max(0, ...chain.jars.map(({ jar }) => jar.order));
-  let number = 0;
+  const next = nextJar(chain, 0);
   const round = (ml: number) => Math.round(ml * 10) / 10;
   const commands: SimpleCommand[] = [];
   for (const dose of dosesKgPerT) {
     const volume = syringeForDose(dose, basis);
     if (!volume.ok) return volume;
-    do number += 1;
-    while (used.has(String(number)));
-    used.add(String(number));
-    order += 1;
     const syringeAMl = round(volume.value);
     commands.push({
       do: "add",
@@ -46,8 +41,7 @@ export function jarsAtDoses(
       record: {
         id: newId(),
         seriesId: series.id,
-        label: String(number),
-        order,
+        ...next(),
         plannedDoseAKgPerT: Number(dose.toPrecision(3)),
         syringeAMl,
         blankWaterMl: Math.max(0, round(largestMl - syringeAMl)),

@@ -166,7 +166,8 @@ function suppliedFigure(dose: Figure, stock: StockChain | null): Figure {
   return figure("asSuppliedKgPerT", asSuppliedDose(dose.value, activePct), made);
 }
 
-function meanOf(values: ResponseReading[] | undefined): number | null {
+/** The mean of a jar's readings of one response; null where there is none, or one is known only as a bound. */
+export function meanReading(values: ResponseReading[] | undefined): number | null {
   const read = (values ?? []).filter((value) => value.censored === null);
   if (read.length === 0 || read.length !== values?.length) return null;
   return read.reduce((sum, { value }) => sum + value, 0) / read.length;
@@ -178,8 +179,8 @@ function captureFigure(
   sample: SampleChain,
   feed: RecordOf<"sample">,
 ): Figure {
-  const tss = meanOf(jar.responses.filtrate_tss_mg_per_l);
-  const cake = meanOf(jar.responses.cake_ts_pct);
+  const tss = meanReading(jar.responses.filtrate_tss_mg_per_l);
+  const cake = meanReading(jar.responses.cake_ts_pct);
   const volume = jar.jar.sampleVolumeMl ?? series.sampleVolumeMl;
   const density = sample.density.value;
   const dilution =

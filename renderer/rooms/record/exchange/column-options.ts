@@ -1,6 +1,7 @@
 import { fieldLabel } from "../../../../src/exchange/column-words.ts";
 import {
   ignored,
+  slots,
   type ColumnUse,
   type DoseBasis,
   type DoseUnit,
@@ -90,22 +91,7 @@ export const columnGroups: { label: string; choices: Choice[] }[] = [
   ]),
   group(
     "Reasons and notes of readings",
-    (
-      [
-        "turbidity",
-        "filtrate_tss",
-        "drained",
-        "drainage",
-        "cst",
-        "filter_time",
-        "srf",
-        "cake",
-        "capture",
-        "floc",
-        "re_shear",
-        "zeta",
-      ] as const
-    ).flatMap((slot): Field[] => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`]),
+    slots.flatMap((slot): Field[] => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`]),
   ),
 ];
 

@@ -4,7 +4,7 @@ import { usualDoses } from "../../../bench/usual-doses.ts";
 import { replicates } from "../../../sample/solids.ts";
 import type { StudyState } from "../../schema/records.ts";
 import { responseWords } from "../choice.ts";
-import type { JarChain, SeriesChain } from "../jars.ts";
+import { meanReading, type JarChain, type SeriesChain } from "../jars.ts";
 import { jarList, type Flag, type FlagWords } from "./flag.ts";
 
 const plannedTolerance = 0.05;
@@ -194,16 +194,9 @@ function standardFlags(jars: JarChain[], number: FlagWords["number"]): Flag[] {
   const standards = jars
     .filter(({ jar }) => jar.role === "standard")
     .sort((a, b) => a.jar.order - b.jar.order);
-  const mean = (jar: JarChain, name: string) => {
-    const readings = (jar.responses as Record<string, { value: number; censored: unknown }[] | undefined>)[
-      name
-    ];
-    if (!readings || readings.length === 0 || readings.some(({ censored }) => censored !== null)) return null;
-    return readings.reduce((sum, { value }) => sum + value, 0) / readings.length;
-  };
   return Object.keys(responseWords).flatMap((name): Flag[] => {
     const read = standards.flatMap((jar) => {
-      const value = mean(jar, name);
+      const value = meanReading(jar.responses[name as keyof JarChain["responses"]]);
       return value === null ? [] : [{ jar, value }];
     });
     const [first] = read;

@@ -6,7 +6,7 @@ import { hoursBetween, jarList, type Flag, type FlagWords } from "./flag.ts";
 
 /** Past these a sample of sludge is ageing, then old: common practice, no source. */
 const freshHours = 2;
-const oldHours = 24;
+export const oldSampleHours = 24;
 
 const aim = { room: "sample" } as const;
 
@@ -30,7 +30,7 @@ export function sampleFlags(state: StudyState, chain: SeriesChain, { now, number
     });
   else if (at !== null && hoursBetween(sample.takenAt, at) > freshHours) {
     const hours = hoursBetween(sample.takenAt, at);
-    const old = hours > oldHours;
+    const old = hours > oldSampleHours;
     flags.push({
       id: "sample-age",
       tone: old ? "bad" : "warn",
