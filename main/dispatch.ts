@@ -5,6 +5,7 @@ import { handlers, type Context } from "./service.ts";
 /** Calls that do not speak of the study a window shows: they may be made whatever is open. */
 const unbound: ReadonlySet<string> = new Set<CallName>([
   "host.about",
+  "host.speak",
   "shelf.list",
   "study.create",
   "study.createDemo",

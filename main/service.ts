@@ -26,6 +26,7 @@ import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
+import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
@@ -58,13 +59,20 @@ function entries(read: () => Change[]): Answer<{ changes: Change[] }> {
 
 /** One handler a call of the contract. Hosts reach storage only through here. */
 export const handlers: Handlers = {
-  "host.about": ({ support }) =>
-    ok({
+  "host.about": (context) => {
+    const { support } = context;
+    return ok({
       host: support.host,
       version: support.version,
       dialogs: support.dialogs !== null,
       savesPdf: support.savePdf !== undefined,
-    }),
+      language: chosenLanguage(context),
+    });
+  },
+  "host.speak": async (context, { language, chosen }) => {
+    await speakIn(context, language, chosen);
+    return ok({ done: true });
+  },
   "shelf.list": (context) => ok({ folder: context.support.folder, entries: listShelf(context) }),
   "study.create": async (context, { name, by }) => {
     const path = await newPath(context, name);
@@ -72,7 +80,7 @@ export const handlers: Handlers = {
     if (!path.ok) return refused(path.message);
     const written = writeNewStudy(
       path.value,
-      [{ do: "add", kind: "study", record: { id: "study", name } }],
+      [{ do: "add", kind: "study", record: { id: "study", name, decimalMark: usualMark() } }],
       by,
       context.support.now(),
     );

@@ -1,23 +1,15 @@
 import "@fontsource-variable/source-sans-3/wght.css";
 import "./styles/tokens.css";
 import "./styles/base.css";
-import { createPinia } from "pinia";
-import { createApp } from "vue";
-import App from "./App.vue";
-import { call } from "./client.ts";
-import { router } from "./router.ts";
-import { useDrafts } from "./stores/drafts.ts";
-import { useStudy } from "./stores/study.ts";
+import { speakFirst } from "./language.ts";
 import { holdConnection } from "./windows.ts";
 
-// A study that is open in the host already (a reload, an address with a room in it) is taken up before the first room is
-// chosen, so that the room asked for is the room shown.
-async function start(): Promise<void> {
-  const app = createApp(App).use(createPinia());
-  const current = await call("study.current", {});
-  if (current.ok && useStudy().accept(current.value)) await useDrafts().load();
-  app.use(router).mount("#app");
+// The screens are loaded once the language is spoken, so that what they name at load is named in it.
+async function begin(): Promise<void> {
+  await speakFirst();
+  const { start } = await import("./start.ts");
+  await start();
 }
 
 holdConnection();
-void start();
+void begin();

@@ -10,6 +10,7 @@ import {
   textSchema,
 } from "./study/schema/common.ts";
 import { libraryRowSchema, librarySearchSchema, sludgeClassSchema } from "./study/library/row.ts";
+import { languages } from "./words/language.ts";
 import { kinds, type Kind, type StudyState } from "./study/schema/records.ts";
 
 /**
@@ -92,7 +93,14 @@ export const contract = {
       dialogs: z.boolean(),
       /** whether the host can write a PDF file itself; otherwise the browser's own printing does */
       savesPdf: z.boolean(),
+      /** the language a person chose, null until somebody does */
+      language: z.enum(languages).nullable(),
     }),
+  },
+  /** has the host's own sentences in the language that the window speaks; kept for the next start where a person chose it */
+  "host.speak": {
+    input: z.strictObject({ language: z.enum(languages), chosen: z.boolean() }),
+    output: done,
   },
   "shelf.list": {
     input: nothing,

@@ -11,6 +11,7 @@ import {
 import { searchRows } from "../../src/study/library/search.ts";
 import { summariseStudy } from "../../src/study/library/summary.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
+import { spokenLanguage } from "../../src/words/language.ts";
 import { extension } from "../storage/format.ts";
 import { readIndexFile, removeIndexFile, writeIndexFile, type IndexedFile } from "../storage/index-file.ts";
 import { checkStudy, readResults, stampOf } from "../storage/read-only.ts";
@@ -119,6 +120,11 @@ const approvedSeries = (state: StudyState): string[] => [
   ),
 ];
 
+/** What a summary rests on: the file as it looks from outside, and the language its sentences are in. */
+function markOf(stamp: ReturnType<typeof stampOf>): string {
+  return `${spokenLanguage()} ${stamp.ok ? stamp.value.text : stamp.message}`;
+}
+
 /** Lists the folder anew and puts what changed since in line to be read; what is gone is forgotten. */
 function startJob(library: Library): Outcome<null> {
   const listed = namesIn(library.folder);
@@ -128,9 +134,8 @@ function startJob(library: Library): Outcome<null> {
   const gone = [...library.known.keys()].filter((name) => !present.has(name));
   for (const name of gone) library.known.delete(name);
   const waiting = names.filter((name) => {
-    const stamp = stampOf(join(library.folder, name));
     const known = library.known.get(name);
-    return !known || known.stamp !== (stamp.ok ? stamp.value.text : stamp.message);
+    return known?.stamp !== markOf(stampOf(join(library.folder, name)));
   });
   library.job = {
     waiting,
@@ -144,7 +149,7 @@ function startJob(library: Library): Outcome<null> {
 
 function settle(library: Library, fileName: string, before: string, outcome: Outcome<SeriesSummary[]>): void {
   const stamp = stampOf(join(library.folder, fileName));
-  const now = stamp.ok ? stamp.value.text : stamp.message;
+  const now = markOf(stamp);
   const fresh = stamp.ok && Date.now() - stamp.value.modifiedMs < settledAfterMs;
   library.known.set(fileName, {
     stamp: now === before && !fresh ? now : unsettled,
@@ -159,10 +164,9 @@ function step(library: Library, job: Job): boolean {
     const fileName = job.waiting.shift();
     if (fileName === undefined) return false;
     const path = join(library.folder, fileName);
-    const stamp = stampOf(path);
     job.current = {
       fileName,
-      stamp: stamp.ok ? stamp.value.text : stamp.message,
+      stamp: markOf(stampOf(path)),
       work: readStudy(path),
     };
   }

@@ -8,7 +8,7 @@ import { plantChain } from "../../src/study/derive/plant.ts";
 import { analyseRows } from "../../src/study/derive/points.ts";
 import { stripSegments } from "../../src/study/derive/strip.ts";
 import { askFits } from "../worker/client.ts";
-import type { FitAnswer, FitExtras, FitQuestion } from "../worker/messages.ts";
+import type { FitAnswer, FitExtras } from "../worker/messages.ts";
 import { unpackWorkings } from "../worker/pack.ts";
 import { useFormat } from "./format.ts";
 import { useSelection } from "./selection.ts";
@@ -33,7 +33,7 @@ export const useChain = defineStore("chain", () => {
   let asked = 0;
   let lastQuestion = "";
 
-  function ask(question: Omit<FitQuestion, "id">): void {
+  function ask(question: Parameters<typeof askFits>[0]): void {
     const text = JSON.stringify(question);
     if (text === lastQuestion) return;
     lastQuestion = text;

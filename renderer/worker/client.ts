@@ -1,3 +1,4 @@
+import { spokenLanguage } from "../../src/words/language.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
 
 let worker: Worker | null = null;
@@ -5,7 +6,7 @@ let lastId = 0;
 const waiting = new Map<number, (answer: FitAnswer) => void>();
 
 /** Has a series analysed off the screen's thread. Answers come in the order of the questions. */
-export function askFits(question: Omit<FitQuestion, "id">): Promise<FitAnswer> {
+export function askFits(question: Omit<FitQuestion, "id" | "language">): Promise<FitAnswer> {
   if (!worker) {
     worker = new Worker(new URL("./fits.ts", import.meta.url), { type: "module" });
     worker.addEventListener("message", (event: MessageEvent<FitAnswer>) => {
@@ -15,6 +16,6 @@ export function askFits(question: Omit<FitQuestion, "id">): Promise<FitAnswer> {
   }
   lastId += 1;
   const id = lastId;
-  worker.postMessage({ ...question, id } satisfies FitQuestion);
+  worker.postMessage({ ...question, id, language: spokenLanguage() } satisfies FitQuestion);
   return new Promise((resolve) => waiting.set(id, resolve));
 }

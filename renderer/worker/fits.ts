@@ -4,18 +4,22 @@ import { nextJars } from "../../src/choice/next-jars.ts";
 import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
+import { speak, spokenLanguage } from "../../src/words/language.ts";
+import { tableOf } from "../../src/words/table-of.ts";
 import { packWorkings } from "./pack.ts";
 
 // Fits run here, off the screen's thread, so that typing never waits for one.
-addEventListener("message", (event: MessageEvent<FitQuestion>) => {
-  const { id, rows, labels, mark, name } = event.data;
+addEventListener("message", (event: MessageEvent<FitQuestion>) => void answer(event.data));
+
+async function answer({ id, rows, labels, mark, language, name }: FitQuestion): Promise<void> {
+  if (spokenLanguage() !== language) speak(language, await tableOf(language));
   const jarNames = new Map(labels);
   const result = analyseJars(rows as AnalyseRow[], {
     name,
     number: (value) => writeSignificant(value, mark, 3),
     jar: (row) => jarNames.get(row) ?? String(row),
   });
-  const answer: FitAnswer = result.ok
+  const answered: FitAnswer = result.ok
     ? {
         id,
         ok: true,
@@ -28,5 +32,5 @@ addEventListener("message", (event: MessageEvent<FitQuestion>) => {
         })),
       }
     : { id, ok: false, message: result.message };
-  postMessage(answer);
-});
+  postMessage(answered);
+}

@@ -2,6 +2,7 @@ import type { NextJars } from "../../src/choice/next-jars.ts";
 import type { RobustFit } from "../../src/curve/robust.ts";
 import type { AnalyseRow, Analysis, ResponseName } from "../../src/curve/analyse-types.ts";
 import type { DecimalMark } from "../../src/units/number-entry.ts";
+import type { Language } from "../../src/words/language.ts";
 import type { PackedWorking } from "./pack.ts";
 
 /** What is worked out beside the verdict of one response. */
@@ -16,6 +17,7 @@ export interface FitQuestion {
   rows: AnalyseRow[];
   labels: [number, string][];
   mark: DecimalMark;
+  language: Language;
   name: string;
 }
 

@@ -78,6 +78,7 @@ test("only calls that choose or list studies may be made from a window that show
   }
   expect(free).toEqual([
     "host.about",
+    "host.speak",
     "shelf.list",
     "study.create",
     "study.createDemo",

@@ -1,7 +1,7 @@
-import type { Warning } from "../curve/analyse-types.ts";
+import { area } from "./language.ts";
 
-/** What each warning means and what to do about it. */
-export const warningWords: Record<Warning, string> = {
+/** What each warning of an analysis means and what to do about it. */
+export const warningWords = area("warnings", {
   "few-doses": "Fewer than five distinct doses: add doses on both sides.",
   tie: "More than one model fits about equally well: the range covers them all.",
   "lack-of-fit": "A model misses the doses by more than repeated jars scatter.",
@@ -11,4 +11,4 @@ export const warningWords: Record<Warning, string> = {
   censored: "Readings beyond the instrument's range are used as bounds, not as numbers.",
   "single-jars": "No dose was repeated in a separate jar, so scatter is judged from the curve alone.",
   "zero-dose": "No-polymer jars are set aside in the ranking and used only by shapes that hold at 0.",
-};
+});

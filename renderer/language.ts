@@ -1,0 +1,33 @@
+import type { Language } from "../src/words/language.ts";
+import { speak } from "../src/words/language.ts";
+import { tableOf } from "../src/words/table-of.ts";
+import { call } from "./client.ts";
+
+const tags: Record<Language, string> = { english: "en", german: "de" };
+
+/** The language a window begins with: what a person chose, else the system's where it is one of ours. */
+export function firstLanguage(chosen: Language | null, systemTag: string): Language {
+  return chosen ?? (/^de\b/i.test(systemTag) ? "german" : "english");
+}
+
+/** Speaks the language of this window before anything is drawn, and has the host speak it too. */
+export async function speakFirst(): Promise<void> {
+  const about = await call("host.about", {});
+  const language = firstLanguage(about.ok ? about.value.language : null, navigator.language);
+  speak(language, await tableOf(language));
+  document.documentElement.lang = tags[language];
+  if (about.ok) await call("host.speak", { language, chosen: false });
+}
+
+/** Changes the language for good. The window is loaded anew: drafts and the room come back as after any reload. */
+export async function chooseLanguage(language: Language): Promise<string | null> {
+  const answer = await call("host.speak", { language, chosen: true });
+  if (!answer.ok) return answer.message;
+  location.reload();
+  return null;
+}
+
+/** The tag by which dates and times are written, undefined for the system's own way in English. */
+export function dateTag(): string | undefined {
+  return document.documentElement.lang === "de" ? "de-DE" : undefined;
+}

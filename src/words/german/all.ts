@@ -1,0 +1,5 @@
+import type { LanguageTable } from "../language.ts";
+import { warnings } from "./warnings.ts";
+
+/** German: every area of texts. A missing area or text fails the types or the test of the words. */
+export const german: LanguageTable = { warnings };
