@@ -33,6 +33,19 @@ export default tseslint.config(
       "no-undef": "off",
     },
   },
+  // Texts change with the language: outside the screens, which are loaded anew, they are read where they are used.
+  {
+    files: ["src/**", "main/**"],
+    rules: {
+      "no-restricted-syntax": [
+        "error",
+        {
+          selector: "MemberExpression[object.name=/Words$/]:not(:function MemberExpression)",
+          message: "A text read while the module loads stays in one language: read it in a function.",
+        },
+      ],
+    },
+  },
   // A terminal program and its scripts speak through the console; nothing else does.
   {
     files: [

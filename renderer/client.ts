@@ -1,3 +1,4 @@
+import { shellWords } from "../src/words/shell.ts";
 import type { Answer, CallName, InputOf, OutputOf } from "../src/contract.ts";
 
 /** What the desktop window's preload exposes: exactly the contract's calls, nothing else. */
@@ -44,8 +45,7 @@ export async function call<N extends CallName>(name: N, input: InputOf<N>): Prom
     return {
       ok: false,
       code: "failed",
-      message:
-        "The program behind this window does not answer. What you typed stays here; it is not saved yet.",
+      message: shellWords.noAnswer,
     };
   }
 }

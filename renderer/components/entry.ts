@@ -1,3 +1,4 @@
+import { shellWords } from "../../src/words/shell.ts";
 import { computed, ref, watch } from "vue";
 import type { Outcome } from "../../src/outcome.ts";
 import { useDrafts } from "../stores/drafts.ts";
@@ -22,7 +23,7 @@ export function useEntry<T>(options: EntryOptions<T>) {
   const waiting = kept && kept.text !== options.stored() ? kept : undefined;
   if (kept && !waiting) drafts.drop(options.place());
   const text = ref(waiting?.text ?? options.stored());
-  const reason = ref(waiting ? waiting.reason || "Not accepted yet: leave the cell to try it again." : "");
+  const reason = ref(waiting ? waiting.reason || shellWords.entry.notAcceptedYet : "");
   const dirty = ref(waiting !== undefined);
 
   watch(options.stored, (stored) => {

@@ -1,3 +1,4 @@
+import { shellWords } from "../../src/words/shell.ts";
 import { defineStore } from "pinia";
 import { computed, ref, shallowRef } from "vue";
 import type { Acknowledged, Opened } from "../../src/contract.ts";
@@ -92,7 +93,7 @@ export const useStudy = defineStore("study", () => {
     let shown = durable;
     const kept: Pending[] = [];
     for (const pending of queue) {
-      const applied = shown ? applyCommand(shown, pending.command) : bad("No study is open.");
+      const applied = shown ? applyCommand(shown, pending.command) : bad(shellWords.noStudyOpen);
       if (applied.ok && shown) {
         const result: StudyState = applied.value.state;
         kept.push({ ...pending, base: shown, result });
@@ -166,7 +167,7 @@ export const useStudy = defineStore("study", () => {
 
   /** Applies an edit: shown at once, settled when it is durable or refused (with the sentence). */
   function run(asked: Command, why = ""): Promise<Outcome<null>> {
-    if (!state.value) return Promise.resolve(bad("No study is open."));
+    if (!state.value) return Promise.resolve(bad(shellWords.noStudyOpen));
     if (readOnlyBecause.value) return Promise.resolve(bad(readOnlyBecause.value));
     // The very command that the service will read, so that what is shown here is what becomes durable there.
     const command = JSON.parse(JSON.stringify(asked)) as Command;

@@ -1,5 +1,7 @@
 import type { StateTone } from "../../../src/study/derive/tone.ts";
 import type { SludgeClass } from "../../../src/study/library/row.ts";
+import { studiesWords as words } from "../../../src/words/studies.ts";
+import { dateTag } from "../../language.ts";
 import { sludgeClasses } from "../sample/sludge-classes.ts";
 import type { useFormat } from "../../stores/format.ts";
 import type { FoundRow } from "./use-library.ts";
@@ -13,7 +15,7 @@ export const sludgeWords = (name: SludgeClass | null): string =>
   name === null ? "" : (sludgeClasses.find(({ value }) => value === name)?.label ?? name);
 
 export const productWords = ({ productA, productB }: FoundRow): string =>
-  [productA, productB].filter((product) => product !== null).join(", then ");
+  productA !== null && productB !== null ? words.firstThen(productA, productB) : (productA ?? productB ?? "");
 
 export const standingTone: Record<FoundRow["standing"], StateTone> = {
   approved: "good",
@@ -29,8 +31,9 @@ export function doseWords(row: FoundRow, format: Format): string {
 
 export function rangeWords(row: FoundRow, format: Format): string {
   if (row.lowKgPerT === null && row.highKgPerT === null) return "";
-  const end = (value: number | null) => (value === null ? "open" : format.shown(value, "doseKgPerT", 3));
-  return `${end(row.lowKgPerT)} to ${end(row.highKgPerT)}`;
+  const end = (value: number | null) =>
+    value === null ? words.openEnd : format.shown(value, "doseKgPerT", 3);
+  return words.fromTo(end(row.lowKgPerT), end(row.highKgPerT));
 }
 
 export const numberWords = (value: number | null, format: Format, digits = 3): string =>
@@ -43,13 +46,13 @@ export function costWords(row: FoundRow, format: Format): string {
 
 /** What stands under a cost: that disposal is not in it, or why a result is missing. */
 export const costNote = (row: FoundRow): string =>
-  row.totalCost !== null && row.disposalCost === null ? "without disposal" : row.why;
+  row.totalCost !== null && row.disposalCost === null ? words.withoutDisposal : row.why;
 
 export const seriesWords = (row: FoundRow): string =>
-  [row.seriesLabel || "no series yet", ...(row.invented ? ["invented"] : [])].join(" · ");
+  [row.seriesLabel || words.noSeries, ...(row.invented ? [words.invented] : [])].join(" · ");
 
 export const dateWords = (at: string | null): string =>
-  at === null ? "" : new Date(at).toLocaleDateString(undefined, { dateStyle: "medium" });
+  at === null ? "" : new Date(at).toLocaleDateString(dateTag(), { dateStyle: "medium" });
 
 export interface Ranged {
   value: number | null;
@@ -60,7 +63,7 @@ export interface Ranged {
 export function rangedWords({ value, low, high }: Ranged, format: Format): string {
   if (value === null) return "";
   const bounds =
-    low === null || high === null ? "" : ` (${format.plain(low, 3)} to ${format.plain(high, 3)})`;
+    low === null || high === null ? "" : ` (${words.fromTo(format.plain(low, 3), format.plain(high, 3))})`;
   return `${format.plain(value, 3)}${bounds}`;
 }
 

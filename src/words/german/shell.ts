@@ -1,0 +1,55 @@
+import type { shellWords } from "../shell.ts";
+
+export const shell: typeof shellWords = {
+  rooms: {
+    sample: "Probe",
+    bench: "Labor",
+    curves: "Kurven",
+    dose: "Dosis",
+    plant: "Betrieb",
+    record: "Akte",
+  },
+  strip: "Räume und das Ergebnis bis hier",
+  missing: "fehlt",
+  skipToRoom: "Zum Raum springen",
+  language: "Sprache",
+  bar: {
+    leave: "Diese Studie schließen und zum Start gehen",
+    invented: "erfundene Beispieldaten",
+    series: "Reihe",
+    noSeries: "noch keine",
+    youAre: "Sie sind",
+    nobodyNamed: "niemand genannt",
+    undo: "Rückgängig",
+    redo: "Wiederholen",
+    help: "Tasten und Wörter",
+    dismiss: "Ausblenden",
+    loadAnew: "Dieses Fenster neu laden",
+    readOnly: "nur lesen",
+    saving: "wird gespeichert…",
+    notSaved: "noch nicht gespeichert",
+    saved: "gespeichert",
+    savedAt: (time) => `gespeichert ${time}`,
+  },
+  entry: {
+    notAcceptedYet: "Noch nicht angenommen: Feld verlassen, um es erneut zu versuchen.",
+    empty: (label) => `${label}: darf nicht leer sein.`,
+    noInstant: "Das ist kein Datum mit Uhrzeit.",
+    now: "jetzt",
+    nowFor: (label) => `${label}: jetzt`,
+  },
+  made: {
+    how: (title) => `Wie entstand das: ${title}`,
+    result: "Ergebnis",
+    source: (source) => `Quelle: ${source}`,
+    close: "Schließen",
+  },
+  history: {
+    whoChanged: (what) => `Wer ${what} geändert hat und wann`,
+    nothingKept: "Dazu ist noch nichts festgehalten.",
+  },
+  doseLookedAt: "Betrachtete Dosis",
+  noStudyOpen: "Es ist keine Studie geöffnet.",
+  noAnswer:
+    "Das Programm hinter diesem Fenster antwortet nicht. Was Sie eingegeben haben, bleibt hier; gespeichert ist es noch nicht.",
+};

@@ -1,0 +1,55 @@
+import { area } from "./language.ts";
+
+/** What frames every room: the bar, the strip, entries and what opens beside a number. */
+export const shellWords = area("shell", {
+  rooms: {
+    sample: "Sample",
+    bench: "Bench",
+    curves: "Curves",
+    dose: "Dose",
+    plant: "Plant",
+    record: "Record",
+  },
+  strip: "Rooms, and the result so far",
+  missing: "missing",
+  skipToRoom: "Skip to the room",
+  language: "Language",
+  bar: {
+    leave: "Close this study and go to the start",
+    invented: "invented demo data",
+    series: "Series",
+    noSeries: "none yet",
+    youAre: "You are",
+    nobodyNamed: "nobody named",
+    undo: "Undo",
+    redo: "Redo",
+    help: "Keys and words",
+    dismiss: "Dismiss",
+    loadAnew: "Load this window anew",
+    readOnly: "read only",
+    saving: "saving…",
+    notSaved: "not saved yet",
+    saved: "saved",
+    savedAt: (time: string) => `saved ${time}`,
+  },
+  entry: {
+    notAcceptedYet: "Not accepted yet: leave the cell to try it again.",
+    empty: (label: string) => `${label} cannot be empty.`,
+    noInstant: "This is not a date and time.",
+    now: "now",
+    nowFor: (label: string) => `${label}: now`,
+  },
+  made: {
+    how: (title: string) => `How was this made: ${title}`,
+    result: "result",
+    source: (source: string) => `Source: ${source}`,
+    close: "Close",
+  },
+  history: {
+    whoChanged: (what: string) => `Who changed ${what}, and when`,
+    nothingKept: "Nothing is kept of it yet.",
+  },
+  doseLookedAt: "Dose looked at",
+  noStudyOpen: "No study is open.",
+  noAnswer: "The program behind this window does not answer. What you typed stays here; it is not saved yet.",
+});
