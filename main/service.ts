@@ -114,7 +114,7 @@ export const handlers: Handlers = {
     const path = await newPath(context, name);
     if (path === null) return ok(null);
     if (!path.ok) return refused(path.message);
-    const copied = await context.open.file.copyTo(path.value);
+    const copied = await context.open.file.copyTo(path.value, context.support.now());
     if (!copied.ok) return refused(copied.message);
     refFor(context, path.value);
     return answerOpened(openPath(context, path.value));

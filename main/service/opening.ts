@@ -1,11 +1,12 @@
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
-import { basename } from "node:path";
+import { basename, dirname } from "node:path";
 import type { Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { applyCommand, type Command } from "../../src/study/commands.ts";
 import { undoLineOf } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
+import { sweepCopies } from "../storage/copy.ts";
 import { takeName, throwAway } from "../storage/files.ts";
 import { openFault } from "../storage/probe.ts";
 import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study-file.ts";
@@ -62,6 +63,7 @@ export function openPath(context: Context, path: string): Outcome<OpenStudy> {
     return state;
   }
   const last = file.value.lastChange();
+  sweepCopies(dirname(path), context.support.now());
   closeOpen(context);
   context.open = {
     opening: randomUUID(),

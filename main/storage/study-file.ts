@@ -1,6 +1,6 @@
 import { existsSync, statSync } from "node:fs";
 import { basename } from "node:path";
-import { backup, DatabaseSync, type SQLOutputValue } from "node:sqlite";
+import { DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import type { Change } from "../../src/study/history.ts";
 import {
@@ -15,8 +15,9 @@ import type { BackupReason } from "./thinning.ts";
 import { readRecord } from "../../src/study/schema/read.ts";
 import { changeOf } from "./change-row.ts";
 import { chainHash, chainStart } from "./chain.ts";
+import { copyStudy } from "./copy.ts";
 import { applicationId, formatVersion, migrations } from "./format.ts";
-import { takeName, throwAway } from "./files.ts";
+import { throwAway } from "./files.ts";
 import { takeLock } from "./lock.ts";
 import { lostReference } from "./lost-reference.ts";
 import { openFault, openFaultWithin, probeFile } from "./probe.ts";
@@ -58,7 +59,7 @@ export interface StudyFile {
   dropDraft(place: string): Outcome<null>;
   /** entries that touched one record, newest first */
   historyOf(kind: Kind, id: string, limit: number): Change[];
-  copyTo(path: string): Promise<Outcome<null>>;
+  copyTo(path: string, now: string): Promise<Outcome<null>>;
   /** a copy among the study's backups, looked over before it counts */
   backUp(reason: BackupReason, now: string): Promise<Outcome<string>>;
   /** SQLite's own check, and the history's chain of hashes */
@@ -335,27 +336,7 @@ function studyFileOn(
       write(() => {
         database.prepare("DELETE FROM draft WHERE place = ?").run(place);
       }),
-    async copyTo(target) {
-      if (existsSync(target)) return bad("There is already a file of this name. It is left as it is.");
-      const part = `${target}.part`;
-      try {
-        await backup(database, part);
-        atStep("save as: copied");
-        const copy = new DatabaseSync(part, { readOnly: true });
-        const sound = copy.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] === "ok";
-        copy.close();
-        if (!sound) {
-          throwAway(part);
-          return bad("The copy came out damaged and was thrown away; the study itself is as it was.");
-        }
-        takeName(part, target);
-        atStep("save as: named");
-        return good(null);
-      } catch (error) {
-        throwAway(part);
-        return bad(openFault(error));
-      }
-    },
+    copyTo: (target, now) => copyStudy(database, target, now),
     backUp: (reason, now) =>
       readOnlyBecause ? Promise.resolve(bad(readOnlyBecause)) : makeBackup(database, path, reason, now),
     inspect() {

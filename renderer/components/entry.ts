@@ -39,7 +39,8 @@ export function useEntry<T>(options: EntryOptions<T>) {
 
   function refuse(message: string): false {
     reason.value = message;
-    drafts.keep(options.place(), text.value, message);
+    // Nobody is typing any more, so there is no pause to wait for: refused text is kept at once.
+    drafts.keep(options.place(), text.value, message, 0);
     return false;
   }
 

@@ -1,12 +1,12 @@
 import { cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { DatabaseSync } from "node:sqlite";
 import type { Page } from "@playwright/test";
 import { contentPolicy } from "../../main/hosts/loopback/policy.ts";
 import { contract } from "../../src/contract.ts";
 import { runVerb } from "./app.ts";
 import { expect, test } from "./desktop.ts";
+import { draftsIn, turbidities } from "./in-file.ts";
 
 const root = join(import.meta.dirname, "..", "..");
 const demoFile = "Demo (invented).flocwright";
@@ -22,31 +22,6 @@ async function openDemo(page: Page): Promise<void> {
   await room(page, "Bench").click();
   await expect(cell(page, 4)).toBeVisible();
 }
-
-/** Looks into the study file with SQLite alone, as anybody may. */
-function inFile<T>(path: string, look: (database: DatabaseSync) => T): T {
-  const database = new DatabaseSync(path, { readOnly: true, timeout: 3000 });
-  try {
-    return look(database);
-  } finally {
-    database.close();
-  }
-}
-const turbidities = (path: string) =>
-  inFile(path, (database) =>
-    database
-      .prepare("SELECT data FROM record WHERE kind = 'reading'")
-      .all()
-      .map((row) => JSON.parse(String(row["data"])) as { result: { value?: number } })
-      .map(({ result }) => result.value),
-  );
-const draftsIn = (path: string) =>
-  inFile(path, (database) =>
-    database
-      .prepare("SELECT text FROM draft")
-      .all()
-      .map((row) => String(row["text"])),
-  );
 
 test("the built entry and preload carry an edit from the real screens into the study file", async ({
   desktop,
@@ -96,10 +71,16 @@ test("a crashed page comes back onto its study, its room's numbers and its refus
   await cell(page, 5).fill("12 abc");
   await cell(page, 5).press("Tab");
   await expect(page.getByText(/is more than a number/)).toBeVisible();
-  await page.waitForTimeout(500);
-  const loads = app.asked.filter(({ path }) => path === "/index.html").length;
+  const file = join(desktop.folder, demoFile);
+  await expect.poll(() => turbidities(file)).toContain(141);
+  await expect.poll(() => draftsIn(file)).toContain("12 abc");
+  const loads = () => app.asked.filter(({ path }) => path === "/index.html").length;
+  const before = loads();
+  // The page of before is shown until the new one has begun: only then is anything pressed.
+  const again = page.waitForEvent("domcontentloaded");
   await app.crash();
-  await expect.poll(() => app.asked.filter(({ path }) => path === "/index.html").length).toBe(loads + 1);
+  await again;
+  expect(loads()).toBe(before + 1);
   await room(page, "Bench").click();
   await expect(cell(page, 4)).toHaveValue("141");
   await expect(cell(page, 5)).toHaveValue("12 abc");

@@ -92,25 +92,30 @@ async function bootDesktop(page: Page, folder: string, words: string[], appFolde
   const said = (word: string) => new Promise<void>((resolve) => (told[word] = resolve));
   const [ready, closed, quit] = [said("ready"), said("closed"), said("quit")];
   let last = 0;
+  // A page may still be loading when the app has gone: then nobody answers it, which is no fault.
   const ask = (message: object): Promise<unknown> =>
-    new Promise((resolve) => {
+    new Promise((resolve, reject) => {
+      if (!child.connected) return reject(new Error("the app has gone"));
       last += 1;
       waiting.set(last, resolve);
-      child.send({ id: last, ...message });
+      child.send({ id: last, ...message }, (error) => (error ? reject(error) : null));
     });
 
   const server = createServer((request, response) => {
     const path = request.url ?? "/";
-    void ask({ do: "page", url: `${appOrigin}${path}`, method: request.method }).then((answer) => {
-      const { status, headers, body } = answer as PageAnswer;
-      desktop.asked.push({
-        method: request.method ?? "",
-        path,
-        status,
-        policy: headers["content-security-policy"] ?? "",
-      });
-      response.writeHead(status, headers).end(body);
-    });
+    void ask({ do: "page", url: `${appOrigin}${path}`, method: request.method }).then(
+      (answer) => {
+        const { status, headers, body } = answer as PageAnswer;
+        desktop.asked.push({
+          method: request.method ?? "",
+          path,
+          status,
+          policy: headers["content-security-policy"] ?? "",
+        });
+        response.writeHead(status, headers).end(body);
+      },
+      () => response.destroy(),
+    );
   });
   const origin = await listen(server);
   const toApp = (url: string) => (url.startsWith(`${origin}/`) ? appOrigin + url.slice(origin.length) : url);
@@ -141,9 +146,11 @@ async function bootDesktop(page: Page, folder: string, words: string[], appFolde
       } else if (message.say === "load")
         void page.goto(message.url!.replace(appOrigin, origin)).catch(() => null);
       else if (message.say === "send")
-        void page.evaluate((channel) => {
-          (window as unknown as { __fromMain?(channel: string): void }).__fromMain?.(channel);
-        }, message.channel!);
+        void page
+          .evaluate((channel) => {
+            (window as unknown as { __fromMain?(channel: string): void }).__fromMain?.(channel);
+          }, message.channel!)
+          .catch(() => null);
       else told[message.say ?? ""]?.();
     },
   );

@@ -1,5 +1,7 @@
+import { join } from "node:path";
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./app.ts";
+import { draftsIn } from "./in-file.ts";
 
 /** Moves the focus with Tab alone until it stands on the target. */
 async function tabTo(page: Page, target: Locator, key = "Tab"): Promise<void> {
@@ -133,8 +135,8 @@ test("a trial day by keyboard alone: plan, make-down, run, over range, a mistake
     await expect(heading).not.toHaveText(new RegExp(`^${name}$`));
   }
   const halfWay = await runJar({ stopAtTurbidity: true });
-  // the draft is written within half a second of the last key
-  await page.waitForTimeout(600);
+  // the draft is written soon after the last key
+  await expect.poll(() => draftsIn(join(app.folder, "day.flocwright"))).toContain(halfWay.typed);
   const jarsBefore = await strip(page, "Bench").textContent();
   await host.kill("SIGKILL");
 

@@ -1,5 +1,7 @@
-import { expect, test } from "./app.ts";
+import { join } from "node:path";
 import type { Page } from "@playwright/test";
+import { expect, test } from "./app.ts";
+import { draftsIn } from "./in-file.ts";
 
 /** Types into a cell by its label and leaves it, as a technician does. */
 async function enter(page: Page, label: string | RegExp, text: string): Promise<void> {
@@ -150,7 +152,7 @@ test("refused text is offered again after a reload", async ({ app, watched: page
   await cell.fill("12 abc");
   await cell.press("Tab");
   await expect(page.getByText(/is more than a number/)).toBeVisible();
-  await page.waitForTimeout(600);
+  await expect.poll(() => draftsIn(join(app.folder, "draft.flocwright"))).toContain("12 abc");
   await page.reload();
   await room(page, "Bench").click();
   await expect(page.getByLabel(/^jar 5, turbidity/)).toHaveValue("12 abc");

@@ -45,7 +45,7 @@ for (let step = 0; ; step++) {
     say({ backup: true });
   } else {
     const name = `copy-${seed}-${step}.flocwright`;
-    const copied = await open.file.copyTo(join(dirname(path), name));
+    const copied = await open.file.copyTo(join(dirname(path), name), new Date().toISOString());
     if (!copied.ok) throw new Error(copied.message);
     say({ copy: name, changes: open.seq });
   }

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
-import { copyFileSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { copyFileSync, existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { listBackups } from "../../main/storage/backups.ts";
@@ -93,7 +93,19 @@ const cases: Case[] = [
     prepare: demo,
     check: () => {
       whole();
-      if (existsSync(`${path}.copy.flocwright`)) whole(`${path}.copy.flocwright`);
+      const copy = `${path}.copy.flocwright`;
+      const named = existsSync(copy);
+      if (named) whole(copy);
+      // A study of that folder is opened again: nothing half-made is left, and the copy can be made anew.
+      assert.equal(run("close").killed, false);
+      assert.deepEqual(
+        readdirSync(folder).filter((name) => name.includes(".part")),
+        [],
+      );
+      if (!named) {
+        assert.equal(run("save-as").error, "");
+        assert.equal(existsSync(copy), true);
+      }
     },
   },
   {

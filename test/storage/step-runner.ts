@@ -36,7 +36,7 @@ if (action === "create") {
 } else if (action === "save-as") {
   const file = must(openStudyFile(path, now)).value;
   watch();
-  must(await file.copyTo(`${path}.copy.flocwright`));
+  must(await file.copyTo(`${path}.copy.flocwright`, now));
 } else {
   const context = createContext(loopbackSupport(path));
   const opened = openAtStart(context, path);

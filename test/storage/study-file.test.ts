@@ -158,8 +158,8 @@ test("a copy is verified before it takes its name, and overwrites nothing", asyn
   const file = openStudyFile(path, now);
   if (!file.ok) throw new Error(file.message);
   const target = join(folder, "copy.flocwright");
-  expect(await file.value.copyTo(target)).toEqual({ ok: true, value: null });
-  expect(await file.value.copyTo(target)).toMatchObject({ ok: false });
+  expect(await file.value.copyTo(target, now)).toEqual({ ok: true, value: null });
+  expect(await file.value.copyTo(target, now)).toMatchObject({ ok: false });
   file.value.close();
   expect(summarise(target, now)).toMatchObject({ ok: true, value: { jars: 24, history: "whole" } });
 });
