@@ -17,9 +17,10 @@ const domainAllowed = {
   bench: ["units", "sample", "product"],
   choice: ["units", "curve"],
   plant: ["units", "product"],
-  exchange: ["units"],
   words: [], // every folder may use the texts, and they rest on nothing
-  report: ["units", "curve", "choice", "plant", "bench", "study"],
+  responses: ["units", "sample", "bench", "curve"], // of curve only what a response has to say of its fit
+  exchange: ["units", "responses"],
+  report: ["units", "curve", "choice", "plant", "bench", "responses", "study"],
 };
 
 function files(folder) {

@@ -1,7 +1,8 @@
 import { analyseJars } from "../../src/curve/analyse.ts";
-import { responseSpecs, type AnalyseRow, type ResponseName } from "../../src/curve/analyse-types.ts";
+import type { AnalyseRow } from "../../src/curve/analyse-types.ts";
 import { numberAt, readingAt, type Table } from "../../src/exchange/table.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { responseNamed, responseSpecs } from "../../src/responses/registry.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
 import { optionalColumns } from "./jar-columns.ts";
 import { oneTable } from "./one-file.ts";
@@ -10,14 +11,7 @@ import type { Verb } from "./verb.ts";
 const usage = "analyse FILE.csv [--decimal . | ,]";
 const doseHeads = ["dose_a_kg_per_t", "dose_b_kg_per_t"] as const;
 
-const leftOutHeads: Partial<Record<ResponseName, string>> = {
-  turbidity_ntu: "turbidity_left_out",
-  filtrate_tss_mg_per_l: "filtrate_tss_left_out",
-  cake_ts_pct: "cake_left_out",
-  cst_s: "cst_left_out",
-  drained_ml: "drained_left_out",
-  srf_tm_per_kg: "srf_left_out",
-};
+const leftOutHead = (name: string) => `${responseNamed(name)?.files[0]?.slot}_left_out`;
 
 /** `analyse`: every response of a jar table, with a verdict each. */
 export const analyse: Verb = {
@@ -36,6 +30,7 @@ function runAnalyse(args: string[]): Outcome<unknown> {
     table.rows.find((candidate) => candidate.line === row)?.cells[jarColumn] || `on line ${row}`;
   const analysed = analyseJars(rows.value, {
     name: path,
+    responses: responseSpecs,
     number: (value) => writeSignificant(value, ".", 3),
     jar,
   });
@@ -77,7 +72,7 @@ function rowsOf(table: Table): Outcome<AnalyseRow[]> {
     if (!extra.ok) return extra;
     const readings: AnalyseRow["readings"] = {};
     for (const { spec, column } of columns) {
-      if (column < 0 || isOut(row, leftOutHeads[spec.name] ?? "")) continue;
+      if (column < 0 || isOut(row, leftOutHead(spec.name))) continue;
       const reading = readingAt(table, row, column);
       if (!reading.ok) return reading;
       if (reading.value === null) continue;
@@ -86,7 +81,7 @@ function rowsOf(table: Table): Outcome<AnalyseRow[]> {
         return bad(
           `${place(column)}: ${value} is not above 0; an instrument's lowest reading is entered as "<" and that number.`,
         );
-      if (value < 0 || (spec.name === "cake_ts_pct" && value > 100))
+      if (value < 0 || value > (responseNamed(spec.name)?.fitted?.highest ?? Infinity))
         return bad(`${place(column)}: ${value} cannot be (${spec.unit}).`);
       readings[spec.name] = reading.value;
     }

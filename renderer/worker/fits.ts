@@ -1,5 +1,6 @@
 import { analyseJars } from "../../src/curve/analyse.ts";
 import type { AnalyseRow } from "../../src/curve/analyse-types.ts";
+import { responseSpecs } from "../../src/responses/registry.ts";
 import { nextJars } from "../../src/choice/next-jars.ts";
 import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
@@ -16,6 +17,7 @@ async function answer({ id, rows, labels, mark, language, name }: FitQuestion): 
   const jarNames = new Map(labels);
   const result = analyseJars(rows as AnalyseRow[], {
     name,
+    responses: responseSpecs,
     number: (value) => writeSignificant(value, mark, 3),
     jar: (row) => jarNames.get(row) ?? String(row),
   });

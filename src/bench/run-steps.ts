@@ -1,15 +1,3 @@
-/** What may be read of a jar while it runs. A dish or filter is weighed in steps; its dry mass comes later. */
-export type RunReading =
-  | "floc-grade"
-  | "drained"
-  | "turbidity"
-  | "filtrate-tss"
-  | "filtrate-tss-dish"
-  | "cst"
-  | "filter-time"
-  | "cake-ts"
-  | "cake-dish";
-
 /** One thing to do with one jar, with one number at most. */
 export type RunStep =
   | { kind: "measure"; sampleMl: number | null; blankWaterMl: number | null }
@@ -17,20 +5,13 @@ export type RunStep =
   | { kind: "mix"; pace: "fast" | "between" | "slow"; rpm: number | null; seconds: number | null }
   | { kind: "pour"; pours: number }
   | { kind: "drain"; seconds: number }
-  | { kind: "read"; reading: RunReading; field: string };
+  | { kind: "read"; reading: string; field: string };
 
-/** The fields of a reading in the order they are taken down while the jar runs; most have one. */
-export const runFields: Record<RunReading, readonly string[]> = {
-  "floc-grade": ["grade"],
-  drained: ["ml"],
-  turbidity: ["value"],
-  "filtrate-tss": ["mgPerL"],
-  "filtrate-tss-dish": ["tareG", "volumeMl"],
-  cst: ["seconds"],
-  "filter-time": ["seconds"],
-  "cake-ts": ["pct"],
-  "cake-dish": ["tareG", "wetG"],
-};
+/** One reading that a running jar is asked for: its kind, and its fields in the order they are taken down. */
+export interface RunReading {
+  reading: string;
+  fields: readonly string[];
+}
 
 export interface RunProtocol {
   fastRpm: number | null;
@@ -76,13 +57,13 @@ export function runSteps(jar: {
     ...(second ? [between, { kind: "inject", letter: second } as const] : []),
     ...mixFast,
     ...slow,
-    ...(jar.readings.includes("drained") && protocol.drainS !== null
+    ...(jar.readings.some(({ reading }) => reading === "drained") && protocol.drainS !== null
       ? [{ kind: "drain", seconds: protocol.drainS } as const]
       : []),
     ...jar.readings
       // the drained volume is read while it drains
-      .filter((reading) => reading !== "drained")
-      .flatMap((reading) => runFields[reading].map((field): RunStep => ({ kind: "read", reading, field }))),
+      .filter(({ reading }) => reading !== "drained")
+      .flatMap(({ reading, fields }) => fields.map((field): RunStep => ({ kind: "read", reading, field }))),
   ];
 }
 

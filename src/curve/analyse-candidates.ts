@@ -1,4 +1,4 @@
-import { responseSpecs, type ResponseSpec } from "./analyse-types.ts";
+import type { ResponseSpec } from "./analyse-types.ts";
 import { cellsOf, fitModel, type Fit } from "./fit.ts";
 import { lackOfFitTest, pureError } from "./lack-of-fit.ts";
 import type { CurveModel } from "./models/model.ts";
@@ -8,14 +8,8 @@ import type { DosePoint } from "./types.ts";
 
 export const tieWithin = 2;
 const significance = 0.05;
-const shoulderSpreads = 1.75;
 /** up to here AICc's small-sample charge outweighs what a third parameter can show */
 const smallSeries = 9;
-
-/** Whether a response is better when lower or higher. */
-export function wantedKind(name: string): "minimum" | "maximum" {
-  return responseSpecs.find((spec) => spec.name === name)?.wanted ?? "minimum";
-}
 
 /** Doses and jars a family needs before it may be ranked: four-parameter 6 and 8, three-parameter 4. */
 function mayRank(model: CurveModel, points: DosePoint[], distinct: number): boolean {
@@ -26,9 +20,9 @@ function mayRank(model: CurveModel, points: DosePoint[], distinct: number): bool
 
 /** Fits every candidate family to the same rows, without the costly parts that only the chosen one needs. */
 export function fitCandidates(points: DosePoint[], spec: ResponseSpec): Fit[] {
-  return Object.values(models)
-    .filter((model) => model !== undefined)
-    .map((model) => fitModel(model, points, { scale: spec.scale, influence: false, intervals: false }));
+  return Object.values(models).map((model) =>
+    fitModel(model, points, { scale: spec.scale, influence: false, intervals: false }),
+  );
 }
 
 /** The better direction of a monotone model's knee: it must improve the response up to there. */
@@ -42,16 +36,9 @@ export function improves(fit: Fit, wanted: "minimum" | "maximum"): boolean {
 /** Whether a four-parameter valley is one that the data can carry. */
 function countsAsValley(fit: Fit, wanted: "minimum" | "maximum"): boolean {
   const { model, estimate, problem } = fit;
-  if (model.name === "cubic" || model.name === "cubic-log")
-    return model.turning(estimate.parameters, problem.range)?.kind === wanted;
-  if (model.name === "gaussian-valley") {
-    const [, , centre = 0, spread = 1] = estimate.parameters;
-    return (
-      Math.min(...problem.x) <= centre - shoulderSpreads * spread &&
-      Math.max(...problem.x) >= centre + shoulderSpreads * spread
-    );
-  }
-  return true;
+  if (model.rivalValley === true && model.turning(estimate.parameters, problem.range)?.kind !== wanted)
+    return false;
+  return model.carriedBy?.(estimate.parameters, problem.range) ?? true;
 }
 
 export interface Ranking {
@@ -124,14 +111,15 @@ export function rankCandidates(
 
   let suggested = passing[0] ?? null;
   const isFlat = (fit: Fit | null) => fit !== null && fit.model.parameterNames.length < 3;
+  const isConstant = (fit: Fit) => fit.model.parameterNames.length === 1;
   if (suggested && isFlat(suggested)) {
     const base = suggested;
     const first = passing.find(curved);
     const speaks =
       first &&
       (first.report.fModel?.p ?? 1) < significance &&
-      (base.model.name === "constant" || partialTest(base, first) < significance);
-    if (speaks && (base.model.name === "constant" || points.length <= smallSeries)) suggested = first;
+      (isConstant(base) || partialTest(base, first) < significance);
+    if (speaks && (isConstant(base) || points.length <= smallSeries)) suggested = first;
   }
   const tied = suggested
     ? passing.filter(
@@ -156,7 +144,7 @@ function rivalsOf(suggested: Fit, converged: Fit[], wanted: "minimum" | "maximum
   if (suggested.model.parameterNames.length !== 3) return [];
   return converged.filter(
     (fit) =>
-      (fit.model.name === "cubic" || fit.model.name === "cubic-log") &&
+      fit.model.rivalValley === true &&
       countsAsValley(fit, wanted) &&
       partialTest(suggested, fit) < significance,
   );

@@ -2,24 +2,14 @@ import type { Fit } from "./fit.ts";
 import type { SurfaceFit, SurfaceReport } from "./surface.ts";
 import type { FitReport, Scale } from "./types.ts";
 
-/** The responses a jar table can hold, what each is fitted on, and which way is better. */
-export const responseSpecs = [
-  { name: "turbidity_ntu", scale: "log", wanted: "minimum", label: "Turbidity", unit: "NTU" },
-  { name: "filtrate_tss_mg_per_l", scale: "log", wanted: "minimum", label: "Filtrate TSS", unit: "mg/L" },
-  { name: "cst_s", scale: "log", wanted: "minimum", label: "CST", unit: "s" },
-  { name: "srf_tm_per_kg", scale: "log", wanted: "minimum", label: "SRF", unit: "Tm/kg" },
-  { name: "cake_ts_pct", scale: "linear", wanted: "maximum", label: "Cake TS", unit: "%" },
-  { name: "drained_ml", scale: "linear", wanted: "maximum", label: "Drained", unit: "mL" },
-] as const satisfies readonly {
+/** What the analysis has to know of a response: what it is fitted on, and which way is better. */
+export interface ResponseSpec {
   name: string;
-  scale: Scale;
-  wanted: "minimum" | "maximum";
   label: string;
   unit: string;
-}[];
-
-export type ResponseName = (typeof responseSpecs)[number]["name"];
-export type ResponseSpec = (typeof responseSpecs)[number];
+  scale: Scale;
+  wanted: "minimum" | "maximum";
+}
 
 /** One reading row of a series: a line of a file, or one reading round of a jar in a study. */
 export interface AnalyseRow {
@@ -29,7 +19,7 @@ export interface AnalyseRow {
   doseB: number;
   block: string | null;
   order: number | null;
-  readings: Partial<Record<ResponseName, { value: number; censored: "above" | "below" | null }>>;
+  readings: Record<string, { value: number; censored: "above" | "below" | null }>;
 }
 
 export type Reason =
@@ -72,7 +62,7 @@ export interface Verdict {
 export type ReportedFit = (FitReport | SurfaceReport) & { zeroDose?: "in" | "out" };
 
 export interface ResponseAnalysis {
-  name: ResponseName;
+  name: string;
   scale: Scale;
   fits: ReportedFit[];
   suggested: string | null;

@@ -78,15 +78,14 @@ export function verdictOf(input: VerdictInput): Verdict {
         ? "An outlying jar hides that no model passes through the doses: repeat that jar, then look again."
         : "No model passes through the doses within the scatter of the replicates: check the jars furthest from the curve.",
     );
-  const name = fit.model.name;
-  if (name === "constant")
+  const shape = fit.model.parameterNames.length;
+  if (shape === 1)
     return none(
       "no-effect",
       `${spec.label} does not change with dose beyond its scatter between ${number(low)} and ${number(high)} kg/t.`,
     );
-  if (name === "linear") {
-    const slope = fit.estimate.parameters[1] ?? 0;
-    const better = spec.wanted === "minimum" ? slope < 0 : slope > 0;
+  if (shape === 2) {
+    const better = improves(fit, spec.wanted);
     return none(
       "not-curved",
       better
@@ -197,16 +196,6 @@ function curvedVerdict(
 }
 
 /** The dose that reaches 90 % of the gain, for saturating and sigmoid shapes. */
-export function ninetyDose(fit: Fit): number | null {
-  const [, , third = 0, fourth = 0] = fit.estimate.parameters;
-  switch (fit.model.name) {
-    case "saturating-exponential":
-      return Math.log(10) / third;
-    case "log-logistic":
-      return third * 9 ** (1 / Math.abs(fourth));
-    case "logistic":
-      return third + Math.log(9) / Math.abs(fourth);
-    default:
-      return null;
-  }
+export function ninetyDose({ model, estimate }: Fit): number | null {
+  return model.ninetyDose?.(estimate.parameters) ?? null;
 }

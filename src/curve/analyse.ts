@@ -1,14 +1,12 @@
 import { analyseSurface } from "./analyse-surface.ts";
 import { fitCandidates, rankCandidates } from "./analyse-candidates.ts";
-import {
-  responseSpecs,
-  type AnalyseRow,
-  type Analysis,
-  type Axis,
-  type ReportedFit,
-  type ResponseName,
-  type ResponseSpec,
-  type ResponseWorking,
+import type {
+  AnalyseRow,
+  Analysis,
+  Axis,
+  ReportedFit,
+  ResponseSpec,
+  ResponseWorking,
 } from "./analyse-types.ts";
 import { emptyVerdict, verdictOf, type WordOptions } from "./analyse-verdict.ts";
 import { fitModel, type Fit } from "./fit.ts";
@@ -21,9 +19,9 @@ export interface AnalyseOptions extends WordOptions {
   /** the file's (or series') name for sentences */
   name: string;
   level?: number;
+  /** the responses there are, in the order of the answer */
+  responses: readonly ResponseSpec[];
 }
-
-const sigmoidOrSaturating = new Set(["saturating-exponential", "plateau", "logistic", "log-logistic"]);
 
 /** Which dose varies over all rows. */
 export function axisOf(rows: AnalyseRow[]): Axis {
@@ -43,7 +41,7 @@ export function analyseJars(
 ): Outcome<{ analysis: Analysis; workings: ResponseWorking[] }> {
   const axis = axisOf(rows);
   const workings: ResponseWorking[] = [];
-  for (const spec of responseSpecs) {
+  for (const spec of options.responses) {
     const readings = readingsOf(rows, spec);
     if (readings.length === 0) continue;
     const jars = jarPoints(readings, spec.scale, options.name);
@@ -121,10 +119,10 @@ function chosenOf(
  */
 export function speakingFit(
   rows: AnalyseRow[],
-  response: ResponseName,
+  response: string,
   options: AnalyseOptions,
 ): Outcome<Pick<ResponseWorking, "fit" | "surface">> {
-  const spec = responseSpecs.find(({ name }) => name === response)!;
+  const spec = options.responses.find(({ name }) => name === response)!;
   const axis = axisOf(rows);
   const readings = readingsOf(rows, spec);
   if (readings.length === 0) return good({ fit: null, surface: null });
@@ -189,7 +187,7 @@ function analyseCurve(
 /** A valley speaks from the doses above zero (gaussian-valley: all), a saturating or sigmoid shape from all. */
 function speaks(out: Fit, withZeros: Fit | null): Fit {
   if (!withZeros || withZeros.report.status !== "converged") return out;
-  return sigmoidOrSaturating.has(out.model.name) || out.model.name === "gaussian-valley" ? withZeros : out;
+  return out.model.holdsAtZero === true ? withZeros : out;
 }
 
 function bestOf(candidates: Fit[]): Fit | null {

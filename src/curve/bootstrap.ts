@@ -1,6 +1,6 @@
 import type { Estimate, Fixed } from "./estimate-result.ts";
 import { estimate as estimateModel } from "./estimate.ts";
-import { fastGaussianValley, fastRefitter } from "./fast-refit.ts";
+import { fastRefitter } from "./fast-refit.ts";
 import type { CurveModel } from "./models/model.ts";
 import type { Problem } from "./problem.ts";
 import { seededRandom } from "./random.ts";
@@ -51,11 +51,8 @@ export function bootstrapOptima(
   const mean = adjusted.reduce((sum, r) => sum + r, 0) / n;
   const found: number[] = [];
   const quick =
-    model.name === "gaussian-valley" &&
-    fixed.size === 0 &&
-    !problem.anyCensored &&
-    problem.blockNames.length === 0
-      ? fastRefitter(fastGaussianValley, problem.x)
+    model.fast && fixed.size === 0 && !problem.anyCensored && problem.blockNames.length === 0
+      ? fastRefitter(model.fast, problem.x)
       : null;
   const responses = new Float64Array(n);
   const refitted = new Float64Array(model.parameterNames.length);

@@ -39,7 +39,8 @@ export function estimate(model: CurveModel, problem: Problem, fixed: Fixed, star
     const mapped = fitMappedPolynomial(model, problem);
     return mapped ?? noEstimate("singular");
   }
-  if (model.name === "plateau" && !fixed.has(2)) return estimatePlateau(model, problem, fixed, free);
+  if (model.corner !== undefined && !fixed.has(model.corner))
+    return estimatePlateau(model, problem, fixed, free);
   const starts = start ? [start] : selfStarts(model, problem, fixed);
   if (starts.length === 0) return noEstimate("singular");
   let best: Solution | null = null;
@@ -72,18 +73,7 @@ export function estimate(model: CurveModel, problem: Problem, fixed: Fixed, star
 function degenerate(model: CurveModel, parameters: number[], { range }: Problem): boolean {
   const span = Math.max(range.high - Math.min(0, range.low), 1e-300);
   if (!parameters.every(Number.isFinite)) return true;
-  switch (model.name) {
-    case "gaussian-valley":
-      return (parameters[3] ?? 0) > 4 * span;
-    case "saturating-exponential":
-      return (parameters[2] ?? 0) * span < 5e-3 || (parameters[2] ?? 0) * span > 2e3;
-    case "logistic":
-      return Math.abs(parameters[3] ?? 0) * span > 1e3 || Math.abs(parameters[3] ?? 0) * span < 1e-2;
-    case "log-logistic":
-      return Math.abs(parameters[3] ?? 0) > 120 || Math.abs(parameters[3] ?? 0) < 1e-2;
-    default:
-      return false;
-  }
+  return model.runAway?.(parameters, span) ?? false;
 }
 
 interface Gridded {

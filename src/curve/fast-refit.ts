@@ -9,27 +9,6 @@ export interface FastShape {
   fill(x: Float64Array, parameters: Float64Array, fitted: Float64Array, jacobian: Float64Array): void;
 }
 
-/** The Gaussian valley's values and gradients for all doses at once; see models/gaussian-valley. */
-export const fastGaussianValley: FastShape = {
-  parameters: 4,
-  fill(x, parameters, fitted, jacobian) {
-    const base = parameters[0]!;
-    const depth = parameters[1]!;
-    const centre = parameters[2]!;
-    const scale = 1 / parameters[3]!;
-    for (let i = 0, at = 0; i < x.length; i++, at += 4) {
-      const z = (x[i]! - centre) * scale;
-      const bell = Math.exp(-0.5 * z * z);
-      const slope = -depth * bell * z * scale;
-      fitted[i] = base - depth * bell;
-      jacobian[at] = 1;
-      jacobian[at + 1] = -bell;
-      jacobian[at + 2] = slope;
-      jacobian[at + 3] = slope * z;
-    }
-  },
-};
-
 const maxIterations = 40;
 const stepGoal = 1e-9;
 

@@ -1,20 +1,6 @@
 /** The scale a response is fitted on: "log" is the natural logarithm, with values back-transformed (the median). */
 export type Scale = "linear" | "log";
 
-export type ModelName =
-  | "constant"
-  | "linear"
-  | "quadratic"
-  | "quadratic-log"
-  | "cubic"
-  | "cubic-log"
-  | "polynomial"
-  | "saturating-exponential"
-  | "plateau"
-  | "gaussian-valley"
-  | "logistic"
-  | "log-logistic";
-
 export type FitStatus = "converged" | "not-converged" | "too-few-points" | "singular";
 
 /**
@@ -69,7 +55,8 @@ export interface Optimum {
 
 /** The `fit` verb's answer, to the letter; it is plain data, so that it can cross a worker or a file unchanged. */
 export interface FitReport {
-  model: ModelName;
+  /** the model's name, as it has it in curve/models */
+  model: string;
   n: number;
   rowsUsed: number[];
   scale: Scale;

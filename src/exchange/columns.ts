@@ -1,26 +1,17 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { responses, type ResponseField, type ResponseSlot } from "../responses/registry.ts";
+import type { FileSlot } from "../responses/response.ts";
 import { fieldLabel } from "./column-words.ts";
 
 export type Polymer = "a" | "b";
 export type DoseUnit = "kg-per-t" | "lb-per-short-ton" | "mg-per-l-feed" | "ml-solution";
 export type DoseBasis = "active" | "as-supplied";
 
+const files: readonly FileSlot[] = responses.flatMap((one): readonly FileSlot[] => one.files);
+
 /** What is read of a jar, one after another: a kind of reading, or two kinds that measure the same thing. */
-export const slots = [
-  "turbidity",
-  "filtrate_tss",
-  "drained",
-  "drainage",
-  "cst",
-  "filter_time",
-  "srf",
-  "cake",
-  "capture",
-  "floc",
-  "re_shear",
-  "zeta",
-] as const;
-export type Slot = (typeof slots)[number];
+export type Slot = ResponseSlot;
+export const slots: readonly Slot[] = files.map(({ slot }) => slot as Slot);
 
 const about = (slot: Slot) => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`] as const;
 
@@ -28,7 +19,7 @@ const about = (slot: Slot) => [`${slot}_left_out`, `${slot}_left_out_note`, `${s
  * Every column that is not a dose, by the head our own files give it, in the order they are written. The head carries
  * the unit. "shown" is the instrument's own reading; the turbidity without that word has the dilution counted already.
  */
-export const fields = [
+const jarFields = [
   "series",
   "sample",
   "stock_a",
@@ -50,53 +41,15 @@ export const fields = [
   "left_out",
   "left_out_note",
   "note",
-  "turbidity_ntu",
-  "turbidity_fnu",
-  "turbidity_shown",
-  "turbidity_dilution",
-  ...about("turbidity"),
-  "filtrate_tss_mg_per_l",
-  "filtrate_dish_tare_g",
-  "filtrate_dish_dry_g",
-  "filtrate_dish_volume_ml",
-  ...about("filtrate_tss"),
-  "drained_ml",
-  "drained_at_s",
-  ...about("drained"),
-  "drainage_ml",
-  "drainage_at_s",
-  ...about("drainage"),
-  "cst_s",
-  ...about("cst"),
-  "filter_time_s",
-  ...about("filter_time"),
-  "srf_tm_per_kg",
-  "srf_volumes_ml",
-  "srf_times_s",
-  "srf_first_used",
-  "srf_last_used",
-  "srf_diameter_mm",
-  "srf_pressure_kpa",
-  "srf_temperature_c",
-  "srf_cake_kg_per_m3",
-  ...about("srf"),
-  "cake_ts_pct",
-  "cake_dish_tare_g",
-  "cake_dish_wet_g",
-  "cake_dish_dry_g",
-  ...about("cake"),
-  "capture_pct",
-  ...about("capture"),
-  "floc_grade",
-  ...about("floc"),
-  "re_shear_first_mm",
-  "re_shear_broken_mm",
-  "re_shear_regrown_mm",
-  ...about("re_shear"),
-  "zeta_mv",
-  ...about("zeta"),
 ] as const;
-export type Field = (typeof fields)[number];
+
+export type JarField = (typeof jarFields)[number];
+type AboutField = `${Slot}_left_out` | `${Slot}_left_out_note` | `${Slot}_note`;
+export type Field = JarField | ResponseField | AboutField;
+export const fields: readonly Field[] = [
+  ...jarFields,
+  ...files.flatMap((file) => [...(Object.keys(file.fields) as ResponseField[]), ...about(file.slot as Slot)]),
+];
 
 /** What a column is taken for. A dose column is not usable until its unit and, but for a volume, its basis are chosen. */
 export type ColumnUse =
@@ -112,13 +65,13 @@ const unitHeads: Record<string, DoseUnit> = {
   mg_per_l_feed: "mg-per-l-feed",
 };
 
-const textual =
-  /^(series|sample|stock_a|stock_b|jar|role|block|srf_volumes_ml|srf_times_s)$|(^|_)(left_out|note)$/;
+const textual = /^(series|sample|stock_a|stock_b|jar|role|block)$|(^|_)(left_out|note)$/;
+const textualReadings = new Set<string>(files.flatMap(({ texts }) => texts ?? []));
 
 /** Whether a column holds numbers, so that its cells can tell the file's decimal mark. */
 export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
   if (!use || use.as === "ignore") return false;
-  return use.as === "dose" || !textual.test(use.field);
+  return use.as === "dose" || !(textual.test(use.field) || textualReadings.has(use.field));
 }
 
 /** A head as our own files write it: small letters, digits and underlines. */
@@ -183,16 +136,7 @@ const guesses: [RegExp, Field][] = [
   [/^(notes?|remarks?|comments?)$/, "note"],
   [/blank.*water|water.*ml/, "blank_water_ml"],
   [/sample.*vol|vol.*sample|^sludge_ml$/, "sample_volume_ml"],
-  [/dilut/, "turbidity_dilution"],
-  [/turb.*fnu|^fnu$/, "turbidity_fnu"],
-  [/turb|^ntu$|clarity/, "turbidity_ntu"],
-  [/tss|suspended/, "filtrate_tss_mg_per_l"],
-  [/cst|capillary/, "cst_s"],
-  [/cake/, "cake_ts_pct"],
-  [/drain.*(_s|sec|time)$/, "drained_at_s"],
-  [/drain|filtrate.*(ml|vol)/, "drained_ml"],
-  [/capture|recovery/, "capture_pct"],
-  [/floc/, "floc_grade"],
+  ...files.flatMap(({ guesses }) => (guesses ?? []) as readonly [RegExp, Field][]),
 ];
 
 /**

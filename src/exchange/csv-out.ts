@@ -1,15 +1,13 @@
 import Papa from "papaparse";
 import { decidedMark, writeNumber, type DecimalMark } from "../units/number-entry.ts";
+import type { FileCell } from "../responses/response.ts";
 import { escapeText } from "./text-cell.ts";
-
-/** A cell to write: a number, a bound such as ">1000", or text. */
-export type OutCell = number | string | null | { bound: "above" | "below"; value: number };
 
 /**
  * Separated values with a head, in UTF-8 (with a byte-order mark only where letters beyond ASCII need one): commas
  * between cells under a decimal point, semicolons under a decimal comma. Text that looks like a formula is escaped.
  */
-export function writeSeparated(heads: string[], rows: OutCell[][], mark: DecimalMark): string {
+export function writeSeparated(heads: string[], rows: FileCell[][], mark: DecimalMark): string {
   const text = Papa.unparse([heads, ...rows.map((row) => row.map((cell) => cellText(cell, mark)))], {
     delimiter: mark === "," ? ";" : ",",
     newline: "\r\n",
@@ -19,7 +17,7 @@ export function writeSeparated(heads: string[], rows: OutCell[][], mark: Decimal
 }
 
 /** One cell as text under a decimal mark. */
-export function cellText(cell: OutCell, mark: DecimalMark): string {
+export function cellText(cell: FileCell, mark: DecimalMark): string {
   if (cell === null) return "";
   if (typeof cell === "string") return escapeText(cell);
   if (typeof cell === "number") return plainNumber(cell, mark);

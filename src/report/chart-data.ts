@@ -1,7 +1,8 @@
-import { responseSpecs, type ResponseName, type ResponseWorking } from "../curve/analyse-types.ts";
+import { type ResponseWorking } from "../curve/analyse-types.ts";
+import { type ResponseName, responseSpecs, responseWords, unitOf } from "../responses/registry.ts";
 import { meanAt, meanBand } from "../curve/bands.ts";
 import { offScale, onScale } from "../curve/problem.ts";
-import { responseWords, type ChoiceChain } from "../study/derive/choice.ts";
+import { type ChoiceChain } from "../study/derive/choice.ts";
 import type { RunChain } from "../study/derive/plant-runs.ts";
 import type { SeriesChain } from "../study/derive/jars.ts";
 import type { PrintedChart } from "./dose-chart.ts";
@@ -68,7 +69,7 @@ export function printedCharts(
     const working = workings.find(({ analysis }) => analysis.name === spec.name) ?? null;
     const verdict = working?.analysis.verdict;
     const words = responseWords[spec.name]!;
-    const unit = spec.name === "turbidity_ntu" ? chain.series.turbidityUnit : words.unit;
+    const unit = unitOf(spec.name, chain.series);
     const bar = choice?.bars.find(({ limit }) => limit.response === spec.name);
     return {
       title: words.label,

@@ -1,7 +1,7 @@
 import type { ReportedFit, ResponseAnalysis } from "../curve/analyse-types.ts";
+import { responseWords } from "../responses/registry.ts";
 import type { FitReport } from "../curve/types.ts";
 import type { SurfaceReport } from "../curve/surface.ts";
-import { responseWords } from "../study/derive/choice.ts";
 import { warningWords } from "../words/warnings.ts";
 import { printedCharts } from "./chart-data.ts";
 import { chartLegend, doseChart } from "./dose-chart.ts";

@@ -1,18 +1,20 @@
 import type { Figure } from "../study/derive/figure.ts";
+import { kindsAsTaken, type ReadingKind } from "../responses/registry.ts";
 import type { JarChain, SeriesChain } from "../study/derive/jars.ts";
 import type { RecordOf } from "../study/schema/records.ts";
 import { leftOutWords } from "./sample-section.ts";
 import { markup, type Markup } from "./markup.ts";
-import { readingHeads, readingWords, type ReadingKind } from "./reading-words.ts";
+import { readingWords } from "./reading-words.ts";
 import { facts, table, type Column } from "./table.ts";
 import { notMeasured, type PaperWords } from "./words.ts";
 
 /** How the jars of a series were treated, and every jar with every reading: re-reads beside each other, gaps as gaps. */
 export function jarsSection(chain: SeriesChain, words: PaperWords): Markup {
   const { series, jars, stockA, stockB } = chain;
-  const kinds = (Object.keys(readingHeads) as ReadingKind[]).filter((kind) =>
+  const shown = kindsAsTaken.filter(({ kind }) =>
     jars.some(({ readings }) => readings.some(({ result }) => result.kind === kind)),
   );
+  const kinds = shown.map(({ kind }) => kind);
   const two = stockB !== null || jars.some(({ jar }) => (jar.syringeBMl ?? 0) > 0);
   const letters = two ? (["A", "B"] as const) : (["A"] as const);
   const columns: Column[] = [
@@ -24,10 +26,7 @@ export function jarsSection(chain: SeriesChain, words: PaperWords): Markup {
       { head: `dose ${letter}, kg/t active`, number: true },
     ]),
     { head: "blank water, mL", number: true },
-    ...kinds.map((kind) => ({
-      head: kind === "turbidity" ? `turbidity, ${series.turbidityUnit}` : readingHeads[kind],
-      number: true,
-    })),
+    ...shown.map(({ spec }) => ({ head: spec.head(series), number: true })),
     { head: "capture, %", number: true },
     { head: "left out, notes" },
   ];

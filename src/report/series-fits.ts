@@ -1,5 +1,6 @@
 import { analyseJars } from "../curve/analyse.ts";
 import type { Analysis, ResponseWorking } from "../curve/analyse-types.ts";
+import { responseSpecs } from "../responses/registry.ts";
 import { seriesChain } from "../study/derive/jars.ts";
 import { analyseRows } from "../study/derive/points.ts";
 import type { StudyState } from "../study/schema/records.ts";
@@ -24,6 +25,7 @@ export function fitSeries(state: StudyState, seriesId: string): SeriesFits {
     return { seriesId, analysis: null, workings: [], trouble: "no jar has a dose and a reading yet" };
   const result = analyseJars(rows, {
     name: chain.series.label,
+    responses: responseSpecs,
     number: (value) => writeSignificant(value, mark, 3),
     jar: (row) => labels.get(row) ?? String(row),
   });

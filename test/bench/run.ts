@@ -1,5 +1,6 @@
 // npm run bench [-- --json]: prints each figure as a JSON line with its median and 95th percentile. Never part of the tests.
 import { spawn } from "node:child_process";
+import { responseSpecs } from "../../src/responses/registry.ts";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -11,7 +12,7 @@ import { libraryFigures, scaleFigures, type ScaleFigures } from "./scale.ts";
 import { printCoverage } from "./coverage.ts";
 import { compareWithYardstick, type BenchData } from "./yardstick.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
-import { fastGaussianValley, fastRefitter } from "../../src/curve/fast-refit.ts";
+import { fastRefitter } from "../../src/curve/fast-refit.ts";
 import { solveLeastSquares } from "../../src/curve/least-squares.ts";
 import { caseBootstrap } from "../../src/curve/surface-bootstrap.ts";
 import { bootstrapOptima } from "../../src/curve/bootstrap.ts";
@@ -92,7 +93,7 @@ print(
         order: null,
         readings: { turbidity_ntu: { value: point.y, censored: null } },
       })),
-      { name: "", number: String, jar: String },
+      { name: "", responses: responseSpecs, number: String, jar: String },
     ),
   ),
   null,
@@ -122,7 +123,7 @@ print(
 {
   const model = modelNamed("gaussian-valley")!;
   const fit = fitModel(model, valley24, { scale: "log", influence: false });
-  const refit = fastRefitter(fastGaussianValley, fit.problem.x);
+  const refit = fastRefitter(fit.model.fast!, fit.problem.x);
   const random = seededRandom(5);
   const out = new Float64Array(4);
   let worst = 0;

@@ -1,6 +1,7 @@
 // How often `analyse` gives a wrong confident number or a wrong refusal, by simulation on truths of each kind.
 // usage: node test/bench/verdicts.ts [runs]
 import { analyseJars } from "../../src/curve/analyse.ts";
+import { responseSpecs } from "../../src/responses/registry.ts";
 import { normalFrom, seededRandom } from "../../src/curve/random.ts";
 
 const runs = Number(process.argv[2] ?? 100);
@@ -89,7 +90,12 @@ for (const truth of truths)
           },
         },
       }));
-      const result = analyseJars(rows, { name: "", number: (value) => value.toPrecision(3), jar: String });
+      const result = analyseJars(rows, {
+        name: "",
+        responses: responseSpecs,
+        number: (value) => value.toPrecision(3),
+        jar: String,
+      });
       if (!result.ok) throw new Error(result.message);
       const { verdict, suggested } = result.value.analysis.responses[0]!;
       if (verdict.kind === "none") {

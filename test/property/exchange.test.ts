@@ -10,7 +10,7 @@ import { exportFile } from "../../src/study/exchange/export-file.ts";
 import { idMaker } from "../../src/study/exchange/ids.ts";
 import { planImport, type ImportPlan } from "../../src/study/exchange/import-plan.ts";
 import { studyFrom } from "../../src/study/exchange/whole-study.ts";
-import { slotSpecs } from "../../src/study/exchange/slots/slots.ts";
+import { fileSlots } from "../../src/study/exchange/slots.ts";
 import { jarSchema, readingSchema } from "../../src/study/schema/bench.ts";
 import { emptyState, type StudyState } from "../../src/study/schema/records.ts";
 
@@ -286,8 +286,8 @@ async function reimported(
 
 test("every kind of reading there is has its columns", () => {
   const kinds = readingSchema.shape.result.options.map(({ shape }) => shape.kind.value);
-  expect(new Set(slotSpecs.flatMap((spec) => spec.kinds))).toEqual(new Set(kinds));
-  expect(slotSpecs.map(({ slot }) => slot).sort()).toEqual([...slots].sort());
+  expect(new Set(fileSlots.flatMap((spec) => spec.kinds))).toEqual(new Set(kinds));
+  expect(fileSlots.map(({ slot }) => slot).sort()).toEqual([...slots].sort());
   expect(Object.keys(jarSchema.shape).sort()).toEqual(
     [
       ...["id", "seriesId", "label", "order", "role", "plannedDoseAKgPerT", "plannedDoseBKgPerT"],

@@ -1,6 +1,6 @@
 import { computed } from "vue";
+import { readingColumns } from "../../../src/responses/registry.ts";
 import type { SeriesChain } from "../../../src/study/derive/jars.ts";
-import { readingColumns } from "../../../src/study/bench-table/reading-columns.ts";
 import { jarColumns, shownReadings, type TableContext } from "../../../src/study/bench-table/jar-columns.ts";
 import { useFormat } from "../../stores/format.ts";
 import { newId } from "../../stores/ids.ts";

@@ -1,10 +1,9 @@
-import type { ResponseName, ResponseWorking } from "../../../src/curve/analyse-types.ts";
-import { responseSpecs } from "../../../src/curve/analyse-types.ts";
+import type { ResponseWorking } from "../../../src/curve/analyse-types.ts";
+import { type ResponseName, responseSpecs, responseWords, unitOf } from "../../../src/responses/registry.ts";
 import { meanAt, meanBand, predictionBand } from "../../../src/curve/bands.ts";
 import { previewPolynomial } from "../../../src/curve/preview.ts";
 import { offScale, onScale } from "../../../src/curve/problem.ts";
 import type { Scale } from "../../../src/curve/types.ts";
-import { responseWords } from "../../../src/study/derive/choice.ts";
 import type { SeriesChain } from "../../../src/study/derive/jars.ts";
 import type { ChartPoint, DoseChartData, DoseMark } from "../../charts/dose-chart-data.ts";
 import type { FrameTable } from "../../charts/ChartFrame.vue";
@@ -126,7 +125,7 @@ export function chartsOf(
       high: Math.max(...points.map((point) => point.dose)),
     };
     const bar = chain.choice?.bars.find(({ limit }) => limit.response === spec.name);
-    const unit = spec.name === "turbidity_ntu" ? series.series.turbidityUnit : words.unit;
+    const unit = unitOf(spec.name, series.series);
     const ends =
       verdict && typeof verdict.low === "number" && typeof verdict.high === "number"
         ? { low: format.toShown(verdict.low, "doseKgPerT"), high: format.toShown(verdict.high, "doseKgPerT") }

@@ -1,9 +1,34 @@
+import type { FastShape } from "../fast-refit.ts";
 import { ladder, steps, type CurveModel } from "./model.ts";
+
+// Both shoulders must have been tested, or the flat ends are only believed.
+const shoulderSpreads = 1.75;
 
 function bell(x: number, centre: number, spread: number): number {
   const z = (x - centre) / spread;
   return Math.exp(-0.5 * z * z);
 }
+
+// Values and gradients for all doses at once.
+const fast: FastShape = {
+  parameters: 4,
+  fill(x, parameters, fitted, jacobian) {
+    const base = parameters[0]!;
+    const depth = parameters[1]!;
+    const centre = parameters[2]!;
+    const scale = 1 / parameters[3]!;
+    for (let i = 0, at = 0; i < x.length; i++, at += 4) {
+      const z = (x[i]! - centre) * scale;
+      const bell = Math.exp(-0.5 * z * z);
+      const slope = -depth * bell * z * scale;
+      fitted[i] = base - depth * bell;
+      jacobian[at] = 1;
+      jacobian[at + 1] = -bell;
+      jacobian[at + 2] = slope;
+      jacobian[at + 3] = slope * z;
+    }
+  },
+};
 
 /** y = base - depth e^(-(x-centre)^2 / (2 spread^2)): a valley between two flat shoulders. */
 export const gaussianValley: CurveModel = {
@@ -15,6 +40,11 @@ export const gaussianValley: CurveModel = {
   positive: [3],
   logDose: false,
   definedAtZero: true,
+  holdsAtZero: true,
+  fast,
+  runAway: ([, , , spread = 0], span) => spread > 4 * span,
+  carriedBy: ([, , centre = 0, spread = 1], { low, high }) =>
+    low <= centre - shoulderSpreads * spread && high >= centre + shoulderSpreads * spread,
   value: (x, [base = 0, depth = 0, centre = 0, spread = 1]) => base - depth * bell(x, centre, spread),
   gradient: (x, [, depth = 0, centre = 0, spread = 1]) => {
     const e = bell(x, centre, spread);

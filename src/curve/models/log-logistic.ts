@@ -19,6 +19,9 @@ export const logLogistic: CurveModel = {
   positive: [2],
   logDose: true,
   definedAtZero: true,
+  holdsAtZero: true,
+  runAway: ([, , , slope = 0]) => Math.abs(slope) > 120 || Math.abs(slope) < 1e-2,
+  ninetyDose: ([, , ed50 = 0, slope = 0]) => ed50 * 9 ** (1 / Math.abs(slope)),
   value: (x, [lower = 0, upper = 0, ed50 = 1, slope = 1]) => lower + (upper - lower) * share(x, ed50, slope),
   gradient: (x, [lower = 0, upper = 0, ed50 = 1, slope = 1]) => {
     const s = share(x, ed50, slope);

@@ -16,6 +16,10 @@ export const logistic: CurveModel = {
   positive: [],
   logDose: false,
   definedAtZero: true,
+  holdsAtZero: true,
+  runAway: ([, , , steepness = 0], span) =>
+    Math.abs(steepness) * span > 1e3 || Math.abs(steepness) * span < 1e-2,
+  ninetyDose: ([, , mid = 0, steepness = 0]) => mid + Math.log(9) / Math.abs(steepness),
   value: (x, [lower = 0, upper = 0, mid = 0, steepness = 1]) =>
     lower + (upper - lower) * sigmoid(steepness * (x - mid)),
   gradient: (x, [lower = 0, upper = 0, mid = 0, steepness = 1]) => {

@@ -1,4 +1,4 @@
-import type { ModelName } from "../types.ts";
+import type { FastShape } from "../fast-refit.ts";
 
 /** The optimum or knee a parameter vector implies, before any question of uncertainty. */
 export interface Turning {
@@ -30,7 +30,7 @@ export interface HeldFamily {
  * value = sum over linear parameters of parameter times its basis column.
  */
 export interface CurveModel {
-  name: ModelName;
+  name: string;
   /** the shape's meaning for somebody who is not a statistician */
   words: string;
   parameterNames: string[];
@@ -52,6 +52,20 @@ export interface CurveModel {
   /** values of the nonlinear parameters to start from, as full vectors with zeros elsewhere */
   grid(range: Range): number[][];
   turning(parameters: number[], range: Range): Turning | null;
+  /** whether the shape speaks for jars without polymer too, so that its verdict comes from all jars */
+  holdsAtZero?: boolean;
+  /** where its sums of squares have a corner at every dose: the nonlinear parameter to search between the doses */
+  corner?: number;
+  /** whether it has run away to a limit where its parameters no longer mean anything; span is the doses' width */
+  runAway?(parameters: number[], span: number): boolean;
+  /** whether a valley is one that doses of this range can carry; every shape's is where this is absent */
+  carriedBy?(parameters: number[], range: Range): boolean;
+  /** a valley that may stand against a plainer one by its F test, though AICc charges it too much in small series */
+  rivalValley?: boolean;
+  /** the dose that reaches 90 % of the gain, for shapes that level off */
+  ninetyDose?(parameters: number[]): number;
+  /** a quick way through many refits of resampled responses; the result is the same without it */
+  fast?: FastShape;
   /** for the profile interval; absent where the model has no optimum */
   held?(dose: number, estimate: number[], range: Range): HeldFamily;
 }

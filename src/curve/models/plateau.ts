@@ -10,6 +10,8 @@ export const plateau: CurveModel = {
   positive: [],
   logDose: false,
   definedAtZero: true,
+  holdsAtZero: true,
+  corner: 2,
   value: (x, [top = 0, slope = 0, knee = 0]) => top - slope * Math.max(0, knee - x),
   gradient: (x, [, slope = 0, knee = 0]) => [1, -Math.max(0, knee - x), x < knee ? -slope : 0],
   basis: (x, parameters) => [1, -Math.max(0, (parameters[2] ?? 0) - x)],

@@ -1,4 +1,3 @@
-import type { ModelName } from "../types.ts";
 import type { CurveModel, HeldFamily, Range, Turning } from "./model.ts";
 
 const rounding = 1e-11;
@@ -26,7 +25,7 @@ function stationary(b: number[]): { u: number; curvature: number }[] {
  * have an optimum; `hasOptimum` is false for the plain polynomial of any other degree.
  */
 export function polynomial(
-  name: ModelName,
+  name: string,
   words: string,
   degree: number,
   logDose: boolean,
@@ -79,6 +78,7 @@ export function polynomial(
     logDose,
     definedAtZero: !logDose,
     degree,
+    ...(hasOptimum && degree === 3 ? { rivalValley: true } : {}),
     value: (x, b) => horner(u(x), b),
     gradient: (x) => powers(u(x)),
     basis: (x) => powers(u(x)),

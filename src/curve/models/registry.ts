@@ -1,4 +1,3 @@
-import type { ModelName } from "../types.ts";
 import { constant } from "./constant.ts";
 import { cubicLog } from "./cubic-log.ts";
 import { cubic } from "./cubic.ts";
@@ -13,8 +12,8 @@ import { quadraticLog } from "./quadratic-log.ts";
 import { quadratic } from "./quadratic.ts";
 import { saturatingExponential } from "./saturating-exponential.ts";
 
-/** Every model by name, simplest first. A new model is one file and one line here. */
-export const models: Partial<Record<ModelName, CurveModel>> = Object.fromEntries(
+/** Every model by name, simplest first. A new model is one file and one line here, nothing else. */
+export const models: Readonly<Record<string, CurveModel>> = Object.fromEntries(
   [
     constant,
     linear,
@@ -38,7 +37,7 @@ export function modelNamed(name: string, degree = 2): CurveModel | null {
     return Number.isInteger(degree) && degree >= 1 && degree <= highestDegree
       ? polynomial("polynomial", "A polynomial of the degree asked for.", degree, false, degree === 2)
       : null;
-  return Object.hasOwn(models, name) ? (models[name as ModelName] ?? null) : null;
+  return Object.hasOwn(models, name) ? (models[name] ?? null) : null;
 }
 
 /** All names that `fit` accepts. */

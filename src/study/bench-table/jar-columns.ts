@@ -1,14 +1,9 @@
 import { bad, good, type Outcome } from "../../outcome.ts";
+import { readingColumns } from "../../responses/registry.ts";
 import { parseNumber, writeNumber, type DecimalMark } from "../../units/number-entry.ts";
 import type { SimpleCommand } from "../commands.ts";
 import type { JarChain, Reading, SeriesChain } from "../derive/jars.ts";
-import {
-  fieldText,
-  parseReadingText,
-  readingColumns,
-  readingCommands,
-  type ReadingColumn,
-} from "./reading-columns.ts";
+import { fieldText, parseReadingText, readingCommands, type ReadingColumn } from "./reading-columns.ts";
 
 /** What a table's cells need of their surroundings: the series, how numbers are written, ids and the time. */
 export interface TableContext {

@@ -1,4 +1,5 @@
 import { capturePct } from "../../bench/capture.ts";
+import { responseWords } from "../../responses/registry.ts";
 import { allRules, type Located, type RuleResult } from "../../choice/rules.ts";
 import type { CostInput } from "../../choice/cost.ts";
 import { limitSpans, type Limit, type Span } from "../../choice/limits.ts";
@@ -90,17 +91,6 @@ export function limitsOf(
       : [];
   });
 }
-
-/** Names of responses as the engineer reads them. */
-export const responseWords: Record<string, { label: string; unit: string }> = {
-  turbidity_ntu: { label: "Turbidity", unit: "NTU" },
-  filtrate_tss_mg_per_l: { label: "Filtrate TSS", unit: "mg/L" },
-  cst_s: { label: "CST", unit: "s" },
-  srf_tm_per_kg: { label: "SRF", unit: "Tm/kg" },
-  cake_ts_pct: { label: "Cake TS", unit: "%" },
-  drained_ml: { label: "Drained", unit: "mL" },
-  capture_pct: { label: "Capture", unit: "%" },
-};
 
 /** The curve of a converged fit for each response that has a shape to offer. */
 export function curvesOf(workings: ResponseWorking[]): ResponseCurve[] {

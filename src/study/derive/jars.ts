@@ -1,16 +1,10 @@
 import { capturePct } from "../../bench/capture.ts";
 import { doseFromSyringe, type JarBasis } from "../../bench/dose.ts";
 import type { DoseUncertainty } from "../../bench/dose-uncertainty.ts";
-import {
-  filtrationResistance,
-  undilutedTurbidity,
-  type FiltrationResistance,
-} from "../../bench/measurements.ts";
-import { waterViscosityMPaS } from "../../bench/water.ts";
-import type { Outcome } from "../../outcome.ts";
 import { asSuppliedDose } from "../../product/make-down.ts";
-import { suspendedSolidsMgPerL, totalSolidsPct } from "../../sample/solids.ts";
-import type { ResponseName } from "../../curve/analyse-types.ts";
+import { cakeTs } from "../../responses/cake-ts.ts";
+import { filtrateTss } from "../../responses/filtrate-tss.ts";
+import { counts, responseOf } from "../../responses/registry.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { middleUncertainty } from "./jar-uncertainty.ts";
@@ -38,7 +32,7 @@ export interface JarChain {
   addedMl: number | null;
   /** readings of the jar by kind, in the order they were taken; left-out ones last */
   readings: Reading[];
-  responses: Partial<Record<ResponseName, ResponseReading[]>>;
+  responses: Partial<Record<string, ResponseReading[]>>;
   capture: Figure;
 }
 
@@ -52,58 +46,6 @@ export interface SeriesChain {
 }
 
 const doseSource = "mass basis, 1000 Vp rho w / (Vs rho_s TS): trade formulas, section 1";
-
-/** The response a reading feeds, with its value on the natural scale, or null where it feeds none. */
-export function responseOf(
-  reading: Reading,
-): { name: ResponseName; value: number; censored: "above" | "below" | null } | null {
-  const { result } = reading;
-  switch (result.kind) {
-    case "turbidity":
-      return {
-        name: "turbidity_ntu",
-        value: undilutedTurbidity(result.value, result.dilution),
-        censored: result.censored,
-      };
-    case "filtrate-tss":
-      return { name: "filtrate_tss_mg_per_l", value: result.mgPerL, censored: result.censored };
-    case "filtrate-tss-dish": {
-      if (result.dryG === null || result.volumeMl === null) return null;
-      const solids = suspendedSolidsMgPerL(result.tareG, result.dryG, result.volumeMl);
-      return solids.ok ? { name: "filtrate_tss_mg_per_l", value: solids.value, censored: null } : null;
-    }
-    case "cst":
-      return { name: "cst_s", value: result.seconds, censored: null };
-    case "cake-ts":
-      return { name: "cake_ts_pct", value: result.pct, censored: null };
-    case "cake-dish": {
-      const solids = totalSolidsPct({ ...result, ashG: null });
-      return solids.ok ? { name: "cake_ts_pct", value: solids.value, censored: null } : null;
-    }
-    case "drained":
-      return { name: "drained_ml", value: result.ml, censored: null };
-    case "srf": {
-      const resistance = filtrationOf(result);
-      return resistance.ok
-        ? { name: "srf_tm_per_kg", value: resistance.value.srfMPerKg / 1e12, censored: null }
-        : null;
-    }
-    default:
-      return null;
-  }
-}
-
-/** Specific resistance from a filtration reading's straight part, with water's viscosity at its temperature. */
-export function filtrationOf(
-  result: Extract<Reading["result"], { kind: "srf" }>,
-): Outcome<FiltrationResistance> {
-  return filtrationResistance(result.points.slice(result.firstUsed - 1, result.lastUsed), {
-    diameterMm: result.diameterMm,
-    pressureKPa: result.pressureKPa,
-    viscosityMPaS: waterViscosityMPaS(result.temperatureC),
-    cakeKgPerM3: result.cakeKgPerM3,
-  });
-}
 
 function doseFigure(
   syringeMl: number | null,
@@ -179,8 +121,8 @@ function captureFigure(
   sample: SampleChain,
   feed: RecordOf<"sample">,
 ): Figure {
-  const tss = meanReading(jar.responses.filtrate_tss_mg_per_l);
-  const cake = meanReading(jar.responses.cake_ts_pct);
+  const tss = meanReading(jar.responses[filtrateTss.name]);
+  const cake = meanReading(jar.responses[cakeTs.name]);
   const volume = jar.jar.sampleVolumeMl ?? series.sampleVolumeMl;
   const density = sample.density.value;
   const dilution =
@@ -281,13 +223,7 @@ function jarChain(jar: RecordOf<"jar">, readings: Reading[], common: Common): Ja
   const responses: JarChain["responses"] = {};
   for (const reading of readings) {
     if (reading.leftOut !== null) continue;
-    // Only the volume at the series' own drain time is comparable between jars; the others draw the drainage curve.
-    if (
-      reading.result.kind === "drained" &&
-      series.protocol.drainS !== null &&
-      reading.result.atS !== series.protocol.drainS
-    )
-      continue;
+    if (!counts(reading.result, series)) continue;
     const response = responseOf(reading);
     if (!response) continue;
     const entry = { readingId: reading.id, value: response.value, censored: response.censored };

@@ -6,6 +6,7 @@ import {
   normalisedFilterTime,
   pressureKPa,
 } from "../../bench/measurements.ts";
+import { filtrationOf } from "../../responses/srf.ts";
 import { pouringGradientPerS, stirredMixing, stirrerPowerW } from "../../bench/mixing.ts";
 import { waterViscosityMPaS } from "../../bench/water.ts";
 import { totalSolidsGPerL } from "../../sample/density.ts";
@@ -13,7 +14,7 @@ import { replicates } from "../../sample/solids.ts";
 import type { QuantityKind } from "../../units/display.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
-import { filtrationOf, type JarChain, type Reading, type SeriesChain } from "./jars.ts";
+import { type JarChain, type Reading, type SeriesChain } from "./jars.ts";
 
 /** One result of a jar that is worked out from its readings, with the standard behind it. */
 export interface Measurement {

@@ -1,4 +1,4 @@
-import type { AnalyseRow, ResponseName } from "../../curve/analyse-types.ts";
+import type { AnalyseRow } from "../../curve/analyse-types.ts";
 import type { SeriesChain } from "./jars.ts";
 
 /**
@@ -10,7 +10,7 @@ export function analyseRows(chain: SeriesChain): { rows: AnalyseRow[]; labels: M
   const labels = new Map<number, string>();
   for (const jar of chain.jars) {
     if (jar.jar.leftOut !== null || jar.doseA.value === null || jar.doseB.value === null) continue;
-    const names = Object.keys(jar.responses) as ResponseName[];
+    const names = Object.keys(jar.responses);
     const rounds = Math.max(0, ...names.map((name) => jar.responses[name]?.length ?? 0));
     for (let round = 0; round < rounds; round++) {
       const readings: AnalyseRow["readings"] = {};

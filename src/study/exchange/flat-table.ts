@@ -1,17 +1,17 @@
 import { doseHead, fields, slots, type Field } from "../../exchange/columns.ts";
-import type { OutCell } from "../../exchange/csv-out.ts";
+import type { FileCell } from "../../responses/response.ts";
 import { seriesChain, type JarChain, type SeriesChain } from "../derive/jars.ts";
 import type { StudyState } from "../schema/records.ts";
-import type { Reading } from "./slots/slot.ts";
-import { slotOf, writeSlot } from "./slots/slots.ts";
+import type { RecordOf } from "../schema/records.ts";
+import { slotOf, writeSlot } from "./slots.ts";
 
 /** A table to write: heads that carry the unit, and cells. */
 export interface OutTable {
   heads: string[];
-  rows: OutCell[][];
+  rows: FileCell[][];
 }
 
-type Cells = Record<string, OutCell>;
+type Cells = Record<string, FileCell>;
 
 const always = new Set(["series", "jar", "order", "role", "syringe_a_ml", "dose_a_kg_per_t"]);
 
@@ -76,7 +76,7 @@ function jarRows(state: StudyState, chain: SeriesChain, { jar, doseA, doseB, rea
     left_out_note: jar.leftOut?.note ?? null,
     note: jar.note,
   };
-  const bySlot = new Map<string, Reading[]>();
+  const bySlot = new Map<string, RecordOf<"reading">[]>();
   for (const reading of readings) {
     const slot = slotOf(reading.result, series);
     bySlot.set(slot, [...(bySlot.get(slot) ?? []), reading]);
@@ -86,7 +86,8 @@ function jarRows(state: StudyState, chain: SeriesChain, { jar, doseA, doseB, rea
     const cells: Cells = { ...own };
     for (const slot of slots) {
       const reading = bySlot.get(slot)?.[round];
-      if (reading) Object.assign(cells, writeSlot(reading, series) satisfies Partial<Record<Field, OutCell>>);
+      if (reading)
+        Object.assign(cells, writeSlot(reading, series) satisfies Partial<Record<Field, FileCell>>);
     }
     return cells;
   });

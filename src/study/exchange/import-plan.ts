@@ -7,7 +7,7 @@ import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readJarRow, type JarRow } from "./jar-row.ts";
 import type { MissingBasis } from "./jar-doses.ts";
 import { rowReader, type RowFault } from "./row-reader.ts";
-import { slotsWith } from "./slots/slots.ts";
+import { slotsWith } from "./slots.ts";
 import { seriesTargets, type NewSeriesChoice, type SeriesTarget } from "./series-targets.ts";
 
 export interface ImportOptions {

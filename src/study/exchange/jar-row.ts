@@ -6,8 +6,7 @@ import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readDose, type JarDose, type MissingBasis } from "./jar-doses.ts";
 import { refusedValue, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
-import type { SlotSpec } from "./slots/slot.ts";
-import { readLeftOut, readSlots, type ReadResult } from "./slots/slots.ts";
+import { readLeftOut, readSlots, type ReadResult, type JarSlot } from "./slots.ts";
 
 /** One row, read: the jar it names and what was read of it. */
 export interface JarRow {
@@ -39,7 +38,7 @@ export function readJarRow(
   row: RowReader,
   columns: ChosenColumns,
   target: SeriesTarget,
-  specs: SlotSpec[],
+  specs: JarSlot[],
   missing: (fault: MissingBasis) => void,
 ): JarRow | null {
   const { series } = target;

@@ -1,4 +1,5 @@
-import { cellText, type OutCell } from "../../exchange/csv-out.ts";
+import { cellText } from "../../exchange/csv-out.ts";
+import type { FileCell } from "../../responses/response.ts";
 import { fieldLabel } from "../../exchange/column-words.ts";
 import type { Field } from "../../exchange/columns.ts";
 import { escapeText } from "../../exchange/text-cell.ts";
@@ -8,7 +9,7 @@ import { fieldUnit, fieldWords } from "../issue-words.ts";
 import { references } from "../references.ts";
 import { kinds, kindWords, type Kind, type StudyState } from "../schema/records.ts";
 import { flatTable } from "./flat-table.ts";
-import { slotOf, writeSlot } from "./slots/slots.ts";
+import { slotOf, writeSlot } from "./slots.ts";
 
 /** Kinds with a sheet of their own making, or that no sheet can hold. */
 const elsewhere = new Set<Kind>(["jar", "reading", "photo"]);
@@ -21,7 +22,7 @@ type Cell = string | number | null;
  */
 export function studySheets(state: StudyState, mark: DecimalMark): OutSheet[] {
   const jars = flatTable(state, null);
-  const cell = (value: OutCell): Cell =>
+  const cell = (value: FileCell): Cell =>
     value === null || typeof value === "number" ? value : cellText(value, mark);
   return [
     { name: "jars", rows: [jars.heads, ...jars.rows.map((row) => row.map(cell))] },
@@ -32,13 +33,13 @@ export function studySheets(state: StudyState, mark: DecimalMark): OutSheet[] {
   ];
 }
 
-function readingRows(state: StudyState, cell: (value: OutCell) => Cell): Cell[][] {
+function readingRows(state: StudyState, cell: (value: FileCell) => Cell): Cell[][] {
   const rows: Cell[][] = [["series", "jar", "what was read, unit", "value", "taken at", "left out", "note"]];
   for (const reading of Object.values(state.reading).sort((a, b) => (a.id < b.id ? -1 : 1))) {
     const jar = state.jar[reading.jarId]!;
     const series = state.series[jar.seriesId]!;
     const slot = slotOf(reading.result, series);
-    const cells = Object.entries(writeSlot(reading, series)) as [Field, OutCell][];
+    const cells = Object.entries(writeSlot(reading, series)) as [Field, FileCell][];
     for (const [field, value] of cells) {
       if (value === null || field.startsWith(`${slot}_left_out`) || field === `${slot}_note`) continue;
       rows.push([

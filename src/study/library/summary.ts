@@ -1,6 +1,6 @@
 import { costAt, type CostParts } from "../../choice/cost.ts";
+import { type ResponseName, responseSpecs } from "../../responses/registry.ts";
 import { axisOf, speakingFit } from "../../curve/analyse.ts";
-import type { ResponseName } from "../../curve/analyse-types.ts";
 import { responseCurve } from "../../curve/bands.ts";
 import { insideHull } from "../../curve/canonical.ts";
 import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
@@ -156,7 +156,12 @@ function* resultsOf(
   const curves: ResponseCurve[] = [];
   const surfaces: NamedSurface[] = [];
   for (const name of compared) {
-    const found = speakingFit(rows, name, { name: chain.series.label, number: plain, jar: String });
+    const found = speakingFit(rows, name, {
+      name: chain.series.label,
+      responses: responseSpecs,
+      number: plain,
+      jar: String,
+    });
     if (!found.ok) return nothing(found.message);
     const { fit, surface } = found.value;
     if (fit?.report.status === "converged") curves.push(responseCurve(fit, name));

@@ -1,16 +1,7 @@
 import { z } from "zod";
-import {
-  between,
-  idSchema,
-  instantSchema,
-  labelSchema,
-  leftOutSchema,
-  noteSchema,
-  notNegative,
-  positive,
-  sharePct,
-  unknown,
-} from "./common.ts";
+import { readingSchemas, runReadings } from "../../responses/registry.ts";
+import { idSchema, instantSchema, labelSchema, leftOutSchema, noteSchema } from "./common.ts";
+import { notNegative, positive, unknown } from "../../units/number-schema.ts";
 
 const rangeSchema = z
   .strictObject({ low: notNegative(1e6), high: positive(1e6) })
@@ -39,19 +30,6 @@ export const protocolSchema = z.strictObject({
   pressForceN: unknown(positive(1e6)),
   pistonDiameterMm: unknown(positive(1000)),
 });
-
-/** What may be read of each jar while it runs, in the order it is read. */
-export const runReadings = [
-  "floc-grade",
-  "drained",
-  "turbidity",
-  "filtrate-tss",
-  "filtrate-tss-dish",
-  "cst",
-  "filter-time",
-  "cake-ts",
-  "cake-dish",
-] as const;
 
 export const seriesSchema = z.strictObject({
   id: idSchema,
@@ -109,9 +87,6 @@ export const jarSchema = z.strictObject({
   note: noteSchema.default(""),
 });
 
-const censoredSchema = z.enum(["above", "below"]).nullable().default(null);
-const massG = positive(100_000);
-
 /** One reading of one jar. The same kind read again on the same jar is a re-read, never a replicate. */
 export const readingSchema = z.strictObject({
   id: idSchema,
@@ -120,65 +95,8 @@ export const readingSchema = z.strictObject({
   leftOut: unknown(leftOutSchema),
   note: noteSchema.default(""),
   /** what was read, each kind with its own numbers */
-  result: z.discriminatedUnion("kind", [
-    z.strictObject({
-      kind: z.literal("turbidity"),
-      /** as shown by the instrument, before the dilution factor */
-      value: positive(1e7),
-      censored: censoredSchema,
-      /** total volume over sample volume, 1 undiluted */
-      dilution: between(1, 10_000),
-    }),
-    z.strictObject({ kind: z.literal("filtrate-tss"), mgPerL: positive(1e6), censored: censoredSchema }),
-    z.strictObject({
-      kind: z.literal("filtrate-tss-dish"),
-      tareG: massG,
-      /** null while the filter is still in the oven */
-      dryG: unknown(massG),
-      volumeMl: unknown(positive(100_000)),
-    }),
-    z.strictObject({ kind: z.literal("drained"), ml: notNegative(100_000), atS: positive(36_000) }),
-    z.strictObject({ kind: z.literal("cst"), seconds: positive(100_000) }),
-    z.strictObject({
-      kind: z.literal("cake-dish"),
-      tareG: massG,
-      /** null until weighed; the dry mass comes from the oven a day later */
-      wetG: unknown(massG),
-      dryG: unknown(massG),
-    }),
-    z.strictObject({ kind: z.literal("cake-ts"), pct: sharePct }),
-    z.strictObject({ kind: z.literal("capture"), pct: sharePct }),
-    z.strictObject({
-      kind: z.literal("floc-grade"),
-      grade: z.int("must be a whole number from 1 to 5").min(1, "must be 1 to 5").max(5, "must be 1 to 5"),
-    }),
-    z.strictObject({ kind: z.literal("filter-time"), seconds: positive(100_000) }),
-    z.strictObject({
-      kind: z.literal("srf"),
-      points: z
-        .array(z.strictObject({ volumeMl: positive(100_000), seconds: positive(1e6) }))
-        .min(3, "needs at least three volumes")
-        .max(60),
-      /** the straight part: first and last point used, counted from 1 */
-      firstUsed: z.int().min(1).max(60),
-      lastUsed: z.int().min(1).max(60),
-      diameterMm: positive(1000),
-      pressureKPa: positive(10_000),
-      temperatureC: between(0, 60),
-      /** dry cake for each volume of filtrate */
-      cakeKgPerM3: positive(1000),
-    }),
-    z.strictObject({
-      kind: z.literal("re-shear"),
-      /** floc size before, after breaking, and regrown */
-      firstMm: positive(1000),
-      brokenMm: positive(1000),
-      regrownMm: unknown(positive(1000)),
-    }),
-    z.strictObject({ kind: z.literal("zeta"), mV: between(-500, 500) }),
-  ]),
+  result: z.discriminatedUnion("kind", readingSchemas),
 });
-export type ReadingKind = z.infer<typeof readingSchema>["result"]["kind"];
 
 /** A picture of a jar, reduced on the screen before it is kept: JPEG, at most 1280 px a side. */
 export const photoSchema = z.strictObject({

@@ -1,8 +1,5 @@
 import { z } from "zod";
 
-// A strict content policy forbids generated code; zod would otherwise probe for it.
-z.config({ jitless: true });
-
 /** A short sortable id: letters, digits and hyphens. */
 export const idSchema = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "is not an id");
 
@@ -32,26 +29,6 @@ export const noteSchema = textSchema
 
 /** A moment in time, ISO 8601 with its offset. */
 export const instantSchema = z.iso.datetime({ offset: true, message: "is not a date and time" });
-
-const finite = z.number("is not a number");
-
-/** A number above zero, at most `max`. */
-export const positive = (max: number) =>
-  finite.gt(0, "must be above 0").max(max, `is above ${max}, the most this can be`);
-
-/** Zero or a number above, at most `max`. */
-export const notNegative = (max: number) =>
-  finite.min(0, "must not be negative").max(max, `is above ${max}, the most this can be`);
-
-/** A number between two bounds, both included. */
-export const between = (low: number, high: number) =>
-  finite.min(low, `is below ${low}`).max(high, `is above ${high}`);
-
-/** A share in percent, above 0 and at most 100. */
-export const sharePct = positive(100);
-
-/** Unknown until somebody enters it. */
-export const unknown = <T extends z.ZodType>(schema: T) => schema.nullable().default(null);
 
 /** Why a number or jar is left out: the number the technician pressed and the words. */
 export const leftOutSchema = z.strictObject({

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { idSchema, labelSchema, noteSchema, unknown } from "./common.ts";
+import { idSchema, labelSchema, noteSchema } from "./common.ts";
+import { unknown } from "../../units/number-schema.ts";
 
 /** The one record that describes the study itself. */
 export const studySchema = z.strictObject({

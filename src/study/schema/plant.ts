@@ -1,15 +1,6 @@
 import { z } from "zod";
-import {
-  between,
-  idSchema,
-  instantSchema,
-  labelSchema,
-  noteSchema,
-  notNegative,
-  positive,
-  sharePct,
-  unknown,
-} from "./common.ts";
+import { idSchema, instantSchema, labelSchema, noteSchema } from "./common.ts";
+import { between, notNegative, positive, sharePct, unknown } from "../../units/number-schema.ts";
 
 /** One feed condition of the plant: least, usual, most, or one of the user's own. */
 export const feedCaseSchema = z.strictObject({

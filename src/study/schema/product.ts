@@ -1,14 +1,6 @@
 import { z } from "zod";
-import {
-  between,
-  idSchema,
-  instantSchema,
-  labelSchema,
-  noteSchema,
-  positive,
-  sharePct,
-  unknown,
-} from "./common.ts";
+import { idSchema, instantSchema, labelSchema, noteSchema } from "./common.ts";
+import { between, positive, sharePct, unknown } from "../../units/number-schema.ts";
 
 export const productFormSchema = z.enum([
   "dry",

@@ -1,15 +1,6 @@
 import { z } from "zod";
-import {
-  between,
-  idSchema,
-  instantSchema,
-  labelSchema,
-  leftOutSchema,
-  noteSchema,
-  positive,
-  sharePct,
-  unknown,
-} from "./common.ts";
+import { idSchema, instantSchema, labelSchema, leftOutSchema, noteSchema } from "./common.ts";
+import { between, positive, sharePct, unknown } from "../../units/number-schema.ts";
 
 export const sampleSchema = z.strictObject({
   id: idSchema,

@@ -17,7 +17,11 @@ const jar = {
   sampleMl: 500,
   blankWaterMl: 0,
   protocol,
-  readings: ["drained", "turbidity", "cake-dish"] as const,
+  readings: [
+    { reading: "drained", fields: ["ml"] },
+    { reading: "turbidity", fields: ["value"] },
+    { reading: "cake-dish", fields: ["tareG", "wetG"] },
+  ],
 };
 const words = (steps: RunStep[]) =>
   steps.map((step) =>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { type ResponseName, responseSpecs } from "../../../src/responses/registry.ts";
 import { analyseJars } from "../../../src/curve/analyse.ts";
-import type { AnalyseRow, ResponseName } from "../../../src/curve/analyse-types.ts";
+import type { AnalyseRow } from "../../../src/curve/analyse-types.ts";
 
 type Cell = number | string;
 
@@ -22,6 +23,7 @@ function analyse(response: ResponseName, doses: number[], values: Cell[], more: 
   });
   const result = analyseJars(rows, {
     name: "f.csv",
+    responses: responseSpecs,
     number: (value) => String(Number(value.toPrecision(3))),
     jar: (row) => String(row - 1),
   });
@@ -169,7 +171,7 @@ test("a re-read is averaged into its jar; one jar with two doses is refused with
     order: null,
     readings: { turbidity_ntu: { value: evenValley[i]!, censored: null } },
   }));
-  const words = { name: "f.csv", number: String, jar: String };
+  const words = { name: "f.csv", responses: responseSpecs, number: String, jar: String };
   const result = analyseJars(rows, words);
   expect(result.ok && result.value.analysis.responses[0]!.fits[0]!.n).toBe(11);
   expect(result.ok && result.value.analysis.responses[0]!.fits[0]!.rowsUsed).toHaveLength(12);

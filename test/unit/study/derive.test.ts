@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { responseSpecs } from "../../../src/responses/registry.ts";
 import { analyseJars } from "../../../src/curve/analyse.ts";
 import { applyCommand, type Command } from "../../../src/study/commands.ts";
 import { demoCommands } from "../../../src/study/demo.ts";
@@ -19,7 +20,7 @@ const apply = (state: StudyState, command: Command) => {
 };
 const at = "2026-03-01T12:00:00Z";
 const demo = demoCommands(at).reduce(apply, emptyState());
-const words = { name: "demo", number: String, jar: String };
+const words = { name: "demo", responses: responseSpecs, number: String, jar: String };
 const plain = {
   dose: String,
   doseUnit: "kg/t",

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { responseSpecs } from "../../../src/responses/registry.ts";
 import { costAt } from "../../../src/choice/cost.ts";
 import { analyseJars, speakingFit } from "../../../src/curve/analyse.ts";
 import type { AnalyseRow } from "../../../src/curve/analyse-types.ts";
@@ -15,7 +16,7 @@ import { summariseStudy } from "../../../src/study/library/summary.ts";
 import { emptyState, type StudyState } from "../../../src/study/schema/records.ts";
 import { apply, demoState } from "./state.ts";
 
-const words = { name: "", number: String, jar: String };
+const words = { name: "", responses: responseSpecs, number: String, jar: String };
 
 const after = (state: StudyState, ...commands: Command[]) => commands.reduce(apply, state);
 const demo = demoState("2026-01-01T12:00:00Z");

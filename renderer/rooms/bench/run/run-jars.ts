@@ -1,9 +1,10 @@
-import { openStep, runSteps, type RunReading, type RunStep } from "../../../../src/bench/run-steps.ts";
+import { kindsAsTaken } from "../../../../src/responses/registry.ts";
+import { openStep, runSteps, type RunStep } from "../../../../src/bench/run-steps.ts";
 import { fieldValue } from "../../../../src/study/bench-table/reading-columns.ts";
 import type { JarChain, SeriesChain } from "../../../../src/study/derive/jars.ts";
 
 /** Whether a jar has a number in this field of a reading that counts. */
-export function hasReading(jar: JarChain, reading: RunReading, field: string): boolean {
+export function hasReading(jar: JarChain, reading: string, field: string): boolean {
   return jar.readings.some(
     ({ result, leftOut }) =>
       result.kind === reading && leftOut === null && fieldValue(result, field) !== null,
@@ -24,17 +25,18 @@ export function stepsOf(chain: SeriesChain, jar: JarChain): RunStep[] {
     blankWaterMl: jar.jar.blankWaterMl,
     polymers: letters.filter(dosed),
     protocol: series.protocol,
-    readings: series.readings,
+    readings: kindsAsTaken.flatMap(({ kind, spec }) =>
+      spec.run && series.readings.includes(kind) ? [{ reading: kind, fields: spec.run.fields }] : [],
+    ),
   });
 }
 
-const dryFields = ["cake-dish", "filtrate-tss-dish"] as const;
-
 /** The dry masses a jar waits for: its dishes and filters are in the oven. */
 export function drySteps(jar: JarChain): RunStep[] {
-  return dryFields.flatMap((reading): RunStep[] => {
-    const dish = jar.readings.find(({ result, leftOut }) => result.kind === reading && leftOut === null);
-    return dish ? [{ kind: "read", reading, field: "dryG" }] : [];
+  return kindsAsTaken.flatMap(({ kind, spec }): RunStep[] => {
+    const later = spec.run?.later;
+    const dish = jar.readings.some(({ result, leftOut }) => result.kind === kind && leftOut === null);
+    return later && dish ? [{ kind: "read", reading: kind, field: later }] : [];
   });
 }
 

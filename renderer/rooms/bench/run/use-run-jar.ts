@@ -1,4 +1,5 @@
 import { computed, nextTick, onMounted, ref, type Ref } from "vue";
+import { kindNamed } from "../../../../src/responses/registry.ts";
 import { stepAfter, type RunStep } from "../../../../src/bench/run-steps.ts";
 import type { SeriesChain } from "../../../../src/study/derive/jars.ts";
 import { parseNumber } from "../../../../src/units/number-entry.ts";
@@ -222,7 +223,7 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
       said.value = "/ reads a jar again where a reading stands.";
       return;
     }
-    if (one.reading === "cake-dish" || one.reading === "filtrate-tss-dish") {
+    if (kindNamed(one.reading)?.run?.later !== undefined) {
       said.value = "A dish is weighed anew, not read again: correct it here.";
       return;
     }

@@ -1,3 +1,4 @@
+import { responses } from "../../../../src/responses/registry.ts";
 import { fieldLabel } from "../../../../src/exchange/column-words.ts";
 import {
   ignored,
@@ -17,6 +18,11 @@ const group = (label: string, list: Field[]) => ({
   label,
   choices: list.map((field): Choice => ({ value: field, label: fieldLabel(field) })),
 });
+
+const fieldsOf = (wanted: (typeof responses)[number]["group"]) =>
+  responses
+    .filter((one) => one.group === wanted)
+    .flatMap(({ files }) => files.flatMap(({ fields }) => Object.keys(fields) as Field[]));
 
 /** What a column may be taken for, with what a technician needs first; the rest is for files of our own. */
 export const columnGroups: { label: string; choices: Choice[] }[] = [
@@ -52,43 +58,8 @@ export const columnGroups: { label: string; choices: Choice[] }[] = [
     "mixed_slow_s",
     "mixed_pours",
   ]),
-  group("Filtrate", [
-    "turbidity_ntu",
-    "turbidity_fnu",
-    "turbidity_shown",
-    "turbidity_dilution",
-    "filtrate_tss_mg_per_l",
-    "filtrate_dish_tare_g",
-    "filtrate_dish_dry_g",
-    "filtrate_dish_volume_ml",
-    "capture_pct",
-    "zeta_mv",
-  ]),
-  group("Drainage and cake", [
-    "drained_ml",
-    "drained_at_s",
-    "drainage_ml",
-    "drainage_at_s",
-    "cst_s",
-    "filter_time_s",
-    "cake_ts_pct",
-    "cake_dish_tare_g",
-    "cake_dish_wet_g",
-    "cake_dish_dry_g",
-    "floc_grade",
-    "re_shear_first_mm",
-    "re_shear_broken_mm",
-    "re_shear_regrown_mm",
-    "srf_tm_per_kg",
-    "srf_volumes_ml",
-    "srf_times_s",
-    "srf_first_used",
-    "srf_last_used",
-    "srf_diameter_mm",
-    "srf_pressure_kpa",
-    "srf_temperature_c",
-    "srf_cake_kg_per_m3",
-  ]),
+  group("Filtrate", fieldsOf("filtrate")),
+  group("Drainage and cake", fieldsOf("drainage-and-cake")),
   group(
     "Reasons and notes of readings",
     slots.flatMap((slot): Field[] => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`]),

@@ -1,9 +1,9 @@
 import { basisSlip } from "../../../bench/dose.ts";
+import { responseNamed, responseWords } from "../../../responses/registry.ts";
 import { rectangular } from "../../../bench/dose-uncertainty.ts";
 import { usualDoses } from "../../../bench/usual-doses.ts";
 import { replicates } from "../../../sample/solids.ts";
 import type { StudyState } from "../../schema/records.ts";
-import { responseWords } from "../choice.ts";
 import { meanReading, type JarChain, type SeriesChain } from "../jars.ts";
 import { jarList, type Flag, type FlagWords } from "./flag.ts";
 
@@ -122,20 +122,9 @@ function slipFlags(
   ];
 }
 
-/** Relative differences of re-reads that are still good, percent of the mean: common practice, no source. */
-const rereadBands: Record<string, number> = {
-  filtrate_tss_mg_per_l: 10,
-  cst_s: 10,
-  cake_ts_pct: 3,
-  srf_tm_per_kg: 20,
-};
-const columnOf: Record<string, string> = {
-  turbidity_ntu: "turbidity",
-  filtrate_tss_mg_per_l: "filtrate-tss",
-  cst_s: "cst",
-  cake_ts_pct: "cake-ts",
-  drained_ml: "drained",
-};
+/** The cell of the jar table that a flag about a response leads to. */
+const columnOf = (name: string) =>
+  responseNamed(name)?.kinds.find(({ columns }) => columns.length > 0)?.columns[0]?.key;
 const driftLimitPct = 15;
 
 /** What was read: re-reads apart, over range, the standard jar drifting, blanks that are missing. */
@@ -144,7 +133,7 @@ export function readingFlags(chain: SeriesChain, { number }: FlagWords): Flag[] 
   const flags: Flag[] = [];
   for (const jar of jars)
     for (const [name, readings] of Object.entries(jar.responses)) {
-      const limit = rereadBands[name];
+      const limit = responseNamed(name)?.fitted?.rereadBandPct;
       const summary = replicates(
         (readings ?? []).filter(({ censored }) => censored === null).map(({ value }) => value),
       );
@@ -156,7 +145,7 @@ export function readingFlags(chain: SeriesChain, { number }: FlagWords): Flag[] 
           word: "re-reads differ",
           sentence: `Jar ${jar.jar.label}: ${responseWords[name]?.label ?? name} was read ${number(difference)} % apart, more than ${limit} % (common practice, no source).`,
           todo: "Read once more, or leave a reading out with a reason.",
-          aim: { room: "bench", jarId: jar.jar.id, column: columnOf[name] },
+          aim: { room: "bench", jarId: jar.jar.id, column: columnOf(name) },
         });
     }
   const over = jars.filter(({ responses }) =>
@@ -211,7 +200,7 @@ function standardFlags(jars: JarChain[], number: FlagWords["number"]): Flag[] {
         word: "standard jar drifts",
         sentence: `${responseWords[name]!.label} of the standard jar moved by ${number(drift)} % from jar ${first.jar.jar.label} to jar ${last.jar.jar.label}, more than ${driftLimitPct} % (common practice, no source).`,
         todo: "The sludge or the solution changed: take a fresh sample or solution and repeat the later jars.",
-        aim: { room: "bench", jarId: last.jar.jar.id, column: columnOf[name] },
+        aim: { room: "bench", jarId: last.jar.jar.id, column: columnOf(name) },
       },
     ];
   });

@@ -1,29 +1,34 @@
-import type { Field, Slot } from "../../../exchange/columns.ts";
-import type { OutCell } from "../../../exchange/csv-out.ts";
-import { leftOutSchema } from "../../schema/common.ts";
-import type { RowReader } from "../row-reader.ts";
-import { cakeSlots } from "./cake.ts";
-import { claritySlots } from "./clarity.ts";
-import type { Reading, ReadValue, Result, Series, SlotSpec } from "./slot.ts";
-import { waterSlots } from "./water.ts";
+import { responses } from "../../responses/registry.ts";
+import type { RecordOf } from "../schema/records.ts";
+import type { Field, Slot } from "../../exchange/columns.ts";
+import type { FileCell, FileSlot } from "../../responses/response.ts";
+import { leftOutSchema } from "../schema/common.ts";
+import type { RowReader } from "./row-reader.ts";
 
+type Reading = RecordOf<"reading">;
+type Result = Reading["result"];
+type Series = RecordOf<"series">;
 type LeftOut = Reading["leftOut"];
 
 /** A reading as it comes from a row, before it belongs to a jar. */
-export interface ReadResult extends ReadValue {
+export interface ReadResult {
+  result: Result;
+  /** the column that each part came from, so that a refused part can be named */
+  from: Partial<Record<string, Field>>;
   slot: Slot;
   leftOut: LeftOut;
   note: string;
 }
 
-/** Everything that is read of a jar. A new kind of reading is one entry here, with its columns in exchange/columns.ts. */
-export const slotSpecs: SlotSpec[] = [...claritySlots, ...waterSlots, ...cakeSlots];
+/** One thing read of a jar as columns of a file. */
+export type JarSlot = FileSlot<Field> & { slot: Slot };
+export const fileSlots = responses.flatMap((one): readonly FileSlot[] => one.files) as unknown as JarSlot[];
 
 const reasons = leftOutSchema.shape.reason.options;
 
-function specOf(result: Result, series: Series): SlotSpec {
-  return slotSpecs.find(
-    ({ kinds, holds }) => kinds.includes(result.kind) && (!holds || holds(result, series)),
+function specOf(result: Result, series: Series): JarSlot {
+  return fileSlots.find(
+    ({ kinds, holds }) => kinds.includes(result.kind) && (!holds || holds(result as never, series)),
   )!;
 }
 
@@ -41,27 +46,27 @@ export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut
 }
 
 /** The slots that a file has any column of; the others need not be looked at in each row. */
-export function slotsWith(has: (field: Field) => boolean): SlotSpec[] {
-  return slotSpecs.filter(({ slot, fields }) =>
-    [...fields, `${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`].some((field) =>
+export function slotsWith(has: (field: Field) => boolean): JarSlot[] {
+  return fileSlots.filter(({ slot, fields }) =>
+    [...Object.keys(fields), `${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`].some((field) =>
       has(field as Field),
     ),
   );
 }
 
 /** Everything that was read of a jar in one row. */
-export function readSlots(row: RowReader, series: Series, specs: SlotSpec[]): ReadResult[] {
+export function readSlots(row: RowReader, series: Series, specs: JarSlot[]): ReadResult[] {
   const found: ReadResult[] = [];
   for (const { slot, fields, read } of specs) {
     const before = row.faults.length;
     const answer = read(row, series);
     const leftOut = readLeftOut(row, `${slot}_left_out`, `${slot}_left_out_note`);
     const note = row.text(`${slot}_note`);
-    if (answer) found.push({ slot, ...answer, leftOut, note });
+    if (answer) found.push({ slot, result: answer.result as Result, from: answer.from, leftOut, note });
     else if (row.faults.length === before && (leftOut !== null || note !== ""))
       row.fault(
         leftOut !== null ? `${slot}_left_out` : `${slot}_note`,
-        `has no reading beside it (${fields[0]}).`,
+        `has no reading beside it (${Object.keys(fields)[0]}).`,
       );
   }
   return found;
@@ -73,10 +78,10 @@ export function slotOf(result: Result, series: Series): Slot {
 }
 
 /** A reading as cells of a row. */
-export function writeSlot(reading: Reading, series: Series): Partial<Record<Field, OutCell>> {
+export function writeSlot(reading: Reading, series: Series): Partial<Record<Field, FileCell>> {
   const { slot, write } = specOf(reading.result, series);
   return {
-    ...write(reading.result, series),
+    ...write(reading.result as never, series),
     [`${slot}_left_out`]: reading.leftOut?.reason ?? null,
     [`${slot}_left_out_note`]: reading.leftOut?.note ?? null,
     [`${slot}_note`]: reading.note,

@@ -1,0 +1,194 @@
+import { z } from "zod";
+import { bad, good } from "../outcome.ts";
+import { suspendedSolidsMgPerL } from "../sample/solids.ts";
+import { positive, unknown } from "../units/number-schema.ts";
+import { agrees, bound, group } from "./file-cells.ts";
+import { boundSign, fileSlot, kind, response } from "./response.ts";
+import { censoredSchema, massG } from "./shared-schema.ts";
+
+const standard = "Standard Methods 2540 D";
+const words = {
+  label: "Filtrate TSS",
+  unit: "mg/L",
+  column: "filtrate TSS",
+  ask: "Read the filtrate's suspended solids",
+  run: "filtrate TSS, read",
+  head: "filtrate TSS, mg/L",
+  tare: "empty filter",
+  askTare: "Weigh the empty filter",
+  volume: "filtered",
+  askVolume: "Filter and note the volume, then put the filter in the oven",
+  dry: "dried filter",
+  askDry: "Weigh the dried filter",
+  runDish: "filtrate TSS, by filter",
+  form: "Filtrate TSS by filter",
+  headDish: "filter: empty, dry g; mL = mg/L",
+  needsTare: "Weigh the empty filter first.",
+  needsVolume: "Weigh the empty filter and filter a volume first.",
+  notWeighed: "not weighed",
+  notFiltered: "not filtered",
+  inOven: "in the oven",
+  slot: "filtrate TSS",
+  group: "a filter's solids",
+  fields: {
+    filtrate_tss_mg_per_l: "filtrate TSS, mg/L",
+    filtrate_dish_tare_g: "filtrate TSS: empty filter, g",
+    filtrate_dish_dry_g: "filtrate TSS: dried filter, g",
+    filtrate_dish_volume_ml: "filtrate TSS: volume filtered, mL",
+  },
+};
+
+const readSchema = z.strictObject({
+  kind: z.literal("filtrate-tss"),
+  mgPerL: positive(1e6),
+  censored: censoredSchema,
+});
+const dishSchema = z.strictObject({
+  kind: z.literal("filtrate-tss-dish"),
+  tareG: massG,
+  /** null while the filter is still in the oven */
+  dryG: unknown(massG),
+  volumeMl: unknown(positive(100_000)),
+});
+
+/** What the filter's masses make, once it is dry. */
+function madeMgPerL(dish: { tareG: number; dryG: number | null; volumeMl: number | null }): number | null {
+  if (dish.dryG === null || dish.volumeMl === null) return null;
+  const made = suspendedSolidsMgPerL(dish.tareG, dish.dryG, dish.volumeMl);
+  return made.ok ? made.value : null;
+}
+
+const weighed = { censorable: false, standard };
+
+/** Suspended solids of the filtrate, read or weighed on a filter. */
+export const filtrateTss = response({
+  name: "filtrate_tss_mg_per_l",
+  label: words.label,
+  unit: words.unit,
+  taken: 4,
+  fitted: { scale: "log", wanted: "minimum", rereadBandPct: 10 },
+  group: "filtrate",
+  kinds: [
+    kind({
+      schema: readSchema,
+      columns: [
+        {
+          key: "filtrate-tss",
+          field: "mgPerL",
+          label: words.column,
+          unit: () => words.unit,
+          censorable: true,
+          ask: words.ask,
+          standard,
+        },
+      ],
+      run: { label: words.run, fields: ["mgPerL"] },
+      value: ({ mgPerL }) => mgPerL,
+      first: (_, { value, censored }) => good({ mgPerL: value, censored }),
+      head: () => words.head,
+      onPaper: ({ mgPerL, censored }, { entered }) => `${boundSign(censored, " ")}${entered(mgPerL)}`,
+      onScreen: ({ mgPerL, censored }, { plain }) =>
+        `${words.label} ${boundSign(censored)}${plain(mgPerL)} ${words.unit}`,
+    }),
+    kind({
+      schema: dishSchema,
+      columns: [
+        {
+          ...weighed,
+          key: "filter-tare",
+          field: "tareG",
+          label: words.tare,
+          unit: () => "g",
+          ask: words.askTare,
+        },
+        {
+          ...weighed,
+          key: "filter-volume",
+          field: "volumeMl",
+          label: words.volume,
+          unit: () => "mL",
+          ask: words.askVolume,
+        },
+        {
+          ...weighed,
+          key: "filter-dry",
+          field: "dryG",
+          label: words.dry,
+          unit: () => "g",
+          ask: words.askDry,
+        },
+      ],
+      run: { label: words.runDish, fields: ["tareG", "volumeMl"], later: "dryG" },
+      form: {
+        title: words.form,
+        standard,
+        fields: [
+          ["tareG", words.tare, "g"],
+          ["volumeMl", words.volume, "mL", true],
+          ["dryG", words.dry, "g", true],
+        ],
+      },
+      value: madeMgPerL,
+      first: (field, { value }) =>
+        field === "tareG"
+          ? good({ tareG: value, dryG: null, volumeMl: null })
+          : bad(field === "volumeMl" ? words.needsTare : words.needsVolume),
+      head: () => words.headDish,
+      onPaper: ({ tareG, dryG, volumeMl }, { entered, number }, given) =>
+        `${entered(tareG)}, ${dryG === null ? words.notWeighed : entered(dryG)}; ${entered(volumeMl)}${given === null ? "" : ` = ${number(given)}`}`,
+      onScreen: ({ tareG, dryG, volumeMl }, { entry, plain }, given) =>
+        `filter ${entry(tareG)} g, ${volumeMl === null ? words.notFiltered : entry(volumeMl)} mL, ${dryG === null ? words.inOven : entry(dryG)}${given === null ? "" : ` g: ${plain(given)} ${words.unit}`}`,
+    }),
+  ],
+  files: [
+    fileSlot({
+      slot: "filtrate_tss",
+      words: words.slot,
+      fields: words.fields,
+      guesses: [[/tss|suspended/, "filtrate_tss_mg_per_l"]],
+      kinds: ["filtrate-tss", "filtrate-tss-dish"],
+      write: (result: z.output<typeof readSchema> | z.output<typeof dishSchema>) =>
+        result.kind === "filtrate-tss"
+          ? { filtrate_tss_mg_per_l: bound(result.mgPerL, result.censored) }
+          : {
+              filtrate_tss_mg_per_l: madeMgPerL(result),
+              filtrate_dish_tare_g: result.tareG,
+              filtrate_dish_dry_g: result.dryG,
+              filtrate_dish_volume_ml: result.volumeMl,
+            },
+      read: (row) => {
+        const before = row.faults.length;
+        const dish = group(
+          row,
+          ["filtrate_dish_tare_g"],
+          ["filtrate_dish_dry_g", "filtrate_dish_volume_ml"],
+          words.group,
+        );
+        if (row.faults.length > before) return null;
+        if (dish) {
+          const masses = {
+            tareG: dish.filtrate_dish_tare_g,
+            dryG: dish.filtrate_dish_dry_g,
+            volumeMl: dish.filtrate_dish_volume_ml,
+          };
+          agrees(row, "filtrate_tss_mg_per_l", madeMgPerL(masses));
+          return {
+            result: { kind: "filtrate-tss-dish", ...masses },
+            from: {
+              tareG: "filtrate_dish_tare_g",
+              dryG: "filtrate_dish_dry_g",
+              volumeMl: "filtrate_dish_volume_ml",
+            },
+          };
+        }
+        const read = row.reading("filtrate_tss_mg_per_l");
+        return (
+          read && {
+            result: { kind: "filtrate-tss", mgPerL: read.value, censored: read.censored },
+            from: { mgPerL: "filtrate_tss_mg_per_l" },
+          }
+        );
+      },
+    }),
+  ],
+});
