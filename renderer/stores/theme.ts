@@ -1,26 +1,54 @@
 import { defineStore } from "pinia";
 import { computed, ref, watchEffect } from "vue";
 
-export type Theme = "light" | "dark";
+export const looks = [
+  { value: "system", label: "as the system" },
+  { value: "light", label: "light" },
+  { value: "dark", label: "dark" },
+  { value: "contrast-light", label: "high contrast, light" },
+  { value: "contrast-dark", label: "high contrast, dark" },
+] as const;
+export type Look = (typeof looks)[number]["value"];
 const key = "flocwright.theme";
 
-/** Light or dark: the system's wish until somebody chooses. */
+function useMedia(query: string) {
+  const media = matchMedia(query);
+  const matches = ref(media.matches);
+  media.addEventListener("change", (event) => (matches.value = event.matches));
+  return matches;
+}
+
+/** Light or dark, usual or high contrast: the system's wish until somebody chooses. */
 export const useTheme = defineStore("theme", () => {
-  const system = matchMedia("(prefers-color-scheme: dark)");
-  const systemDark = ref(system.matches);
-  system.addEventListener("change", (event) => (systemDark.value = event.matches));
+  const systemDark = useMedia("(prefers-color-scheme: dark)");
+  const systemContrast = useMedia("(prefers-contrast: more)");
+  const forced = useMedia("(forced-colors: active)");
   const stored = localStorage.getItem(key);
-  const chosen = ref<Theme | null>(stored === "light" || stored === "dark" ? stored : null);
-  const theme = computed<Theme>(() => chosen.value ?? (systemDark.value ? "dark" : "light"));
-
-  watchEffect(() => {
-    document.documentElement.dataset["theme"] = theme.value;
+  const look = ref<Look>(looks.find(({ value }) => value === stored)?.value ?? "system");
+  const theme = computed<"light" | "dark">(() => {
+    if (look.value === "system") return systemDark.value ? "dark" : "light";
+    return look.value.endsWith("dark") ? "dark" : "light";
   });
+  const contrast = computed<"usual" | "more">(() => {
+    const more = look.value === "system" ? systemContrast.value : look.value.startsWith("contrast");
+    return more ? "more" : "usual";
+  });
+  /** one word for each set of colours: what draws with colours of its own draws anew when it changes */
+  const ink = computed(() => `${theme.value} ${contrast.value} ${forced.value ? "forced" : ""}`);
 
-  function toggle(): void {
-    chosen.value = theme.value === "dark" ? "light" : "dark";
-    localStorage.setItem(key, chosen.value);
+  // At once, so that whoever draws anew because the ink changed reads the new tokens.
+  watchEffect(
+    () => {
+      document.documentElement.dataset["theme"] = theme.value;
+      document.documentElement.dataset["contrast"] = contrast.value;
+    },
+    { flush: "sync" },
+  );
+
+  function choose(value: Look): void {
+    look.value = value;
+    localStorage.setItem(key, value);
   }
 
-  return { theme, toggle };
+  return { look, ink, choose };
 });

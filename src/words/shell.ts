@@ -15,7 +15,7 @@ export const shellWords = area("shell", {
   skipToRoom: "Skip to the room",
   language: "Language",
   bar: {
-    leave: "Close this study and go to the start",
+    leave: (study: string) => `${study}: close this study and go to the start`,
     invented: "invented demo data",
     series: "Series",
     noSeries: "none yet",

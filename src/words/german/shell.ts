@@ -14,7 +14,7 @@ export const shell: typeof shellWords = {
   skipToRoom: "Zum Raum springen",
   language: "Sprache",
   bar: {
-    leave: "Diese Studie schließen und zum Start gehen",
+    leave: (study) => `${study}: diese Studie schließen und zum Start gehen`,
     invented: "erfundene Beispieldaten",
     series: "Reihe",
     noSeries: "noch keine",
