@@ -42,7 +42,8 @@ for (const top of ["src", "main", "renderer"]) {
     if (/^index\.ts$/.test(here.split("/").pop()) && /export \* from/.test(text)) fail("is a barrel file");
     if (top === "src") {
       const code = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, "");
-      const hit = forbiddenGlobals.exec(code);
+      // Words are prose: a process in them is none of the machine.
+      const hit = here.startsWith("src/words/") ? null : forbiddenGlobals.exec(code);
       if (hit) fail(`uses ${hit[0]}; time, ids and randomness arrive as arguments`);
     }
     for (const [, target] of text.matchAll(importPattern)) {
