@@ -1,11 +1,13 @@
+import { sampleRoomWords } from "../../../src/words/sample-room.ts";
+
 export const sludgeClasses = [
-  { value: "primary", label: "primary" },
-  { value: "excess", label: "excess (waste activated)" },
-  { value: "mixed", label: "primary and excess, blended" },
-  { value: "digested", label: "digested" },
-  { value: "aerobic", label: "aerobically stabilised" },
-  { value: "flotation", label: "flotation froth" },
-  { value: "livestock", label: "livestock waste" },
-  { value: "water-works", label: "water-works residue" },
-  { value: "other", label: "other" },
+  { value: "primary", label: sampleRoomWords.sludge.primary },
+  { value: "excess", label: sampleRoomWords.sludge.excess },
+  { value: "mixed", label: sampleRoomWords.sludge.mixed },
+  { value: "digested", label: sampleRoomWords.sludge.digested },
+  { value: "aerobic", label: sampleRoomWords.sludge.aerobic },
+  { value: "flotation", label: sampleRoomWords.sludge.flotation },
+  { value: "livestock", label: sampleRoomWords.sludge.livestock },
+  { value: "water-works", label: sampleRoomWords.sludge["water-works"] },
+  { value: "other", label: sampleRoomWords.sludge.other },
 ];
