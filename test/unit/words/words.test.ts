@@ -1,48 +1,18 @@
-import { readdirSync } from "node:fs";
-import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
 import { german } from "../../../src/words/german/all.ts";
-import {
-  area,
-  counted,
-  registeredAreas,
-  speak,
-  spokenLanguage,
-  type LanguageTable,
-  type Texts,
-} from "../../../src/words/language.ts";
+import { area, counted, speak, spokenLanguage } from "../../../src/words/language.ts";
+import { flatTexts, wholeEnglish } from "./catalogue.ts";
 import { warningWords } from "../../../src/words/warnings.ts";
-
-const folder = join(import.meta.dirname, "..", "..", "..", "src", "words");
-const notAreas = new Set(["language.ts", "table-of.ts"]);
-const areaFiles = readdirSync(folder).filter((name) => name.endsWith(".ts") && !notAreas.has(name));
-
-/** Every text of a table by its path, "" for a function. */
-function paths(texts: Texts, before: string): [string, string][] {
-  return Object.entries(texts).flatMap(([name, text]): [string, string][] => {
-    const path = `${before}.${name}`;
-    if (typeof text === "string") return [[path, text]];
-    if (typeof text === "function") return [[path, `a text from ${text.length} parts`]];
-    return paths(text, path);
-  });
-}
-const flat = (table: LanguageTable) =>
-  new Map(Object.entries(table).flatMap(([name, texts]) => paths(texts, name)));
 
 /** Texts that are the same word or sign in both languages. */
 const shared = new Set(["Name", "Person", "Polymer", "% TSS"]);
-
-async function english(): Promise<LanguageTable> {
-  for (const name of areaFiles) await import(join(folder, name));
-  return registeredAreas();
-}
 
 afterEach(() => speak("english", null));
 
 describe("the words of the program", () => {
   it("stand in English and German, text for text, each made from the same parts", async () => {
-    const source = flat(await english());
-    const other = flat(german);
+    const source = flatTexts(await wholeEnglish());
+    const other = flatTexts(german);
     expect(source.size).toBeGreaterThan(5);
     expect([...other.keys()].sort()).toEqual([...source.keys()].sort());
     const differently = [...source].filter(
@@ -54,8 +24,8 @@ describe("the words of the program", () => {
   });
 
   it("are translated, save for words that both languages share", async () => {
-    const other = flat(german);
-    const same = [...flat(await english())].filter(
+    const other = flatTexts(german);
+    const same = [...flatTexts(await wholeEnglish())].filter(
       ([path, text]) =>
         !text.startsWith("a text from") &&
         /[A-Za-z]{3}/.test(text) &&
