@@ -38,6 +38,7 @@ export default tseslint.config(
     files: [
       "scripts/**",
       "test/bench/**",
+      "test/soak/**",
       "test/torture/**",
       "test/storage/*-runner.ts",
       "test/security/*.mjs",
