@@ -103,11 +103,17 @@ async function importAndUndo(page: Page): Promise<void> {
     { length: 200 },
     (_, i) => `soak ${i},${10 + (i % 40) / 2},${20 + (i % 60)},${200 + (i % 50)}`,
   );
-  await page.locator("input[type=file]").setInputFiles({
-    name: "soak.csv",
-    mimeType: "text/csv",
-    buffer: Buffer.from(["jar,syringe_a_ml,turbidity_ntu,filtrate_tss_mg_per_l", ...lines].join("\n")),
-  });
+  // Chosen within the page: the browser driver's own way keeps the input, and with it the whole room, for ever.
+  await page.locator("input[type=file]").evaluate(
+    (element, text) => {
+      const input = element as HTMLInputElement;
+      const chosen = new DataTransfer();
+      chosen.items.add(new File([text], "soak.csv", { type: "text/csv" }));
+      input.files = chosen.files;
+      input.dispatchEvent(new Event("change", { bubbles: true }));
+    },
+    ["jar,syringe_a_ml,turbidity_ntu,filtrate_tss_mg_per_l", ...lines].join("\n"),
+  );
   await page.getByLabel("Stock solution of polymer A").selectOption({ index: 1 });
   const add = page.getByRole("button", { name: /^Add 200 jars/ });
   await add.click();
@@ -162,7 +168,7 @@ try {
     await undoSome(page);
     if (round % 2 === 0) for (const room of rooms) await enterRoom(page, room);
     if (round % 3 === 0) await runJars(page);
-    if (round % 10 === 5) await importAndUndo(page);
+    if (round % 4 === 2) await importAndUndo(page);
     if (performance.now() - start > next) {
       await sample();
       next += every;
