@@ -51,6 +51,7 @@ export default tseslint.config(
     files: [
       "scripts/**",
       "test/bench/**",
+      "test/soak/**",
       "test/torture/**",
       "test/storage/*-runner.ts",
       "test/security/*.mjs",

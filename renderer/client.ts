@@ -17,14 +17,14 @@ export function bindTo(token: string | null): void {
   opening = token;
 }
 
-async function overHttp(name: string, input: unknown): Promise<unknown> {
+async function overHttp(name: string, body: BodyInit): Promise<unknown> {
   const response = await fetch(`/call/${name}`, {
     method: "POST",
     headers: {
       "content-type": "application/json",
       ...(opening === null ? {} : { "x-flocwright-opening": opening }),
     },
-    body: JSON.stringify(input),
+    body,
     // A draft is small and may be on its way while the window closes.
     keepalive: name.startsWith("draft."),
   });
@@ -33,13 +33,18 @@ async function overHttp(name: string, input: unknown): Promise<unknown> {
 
 /**
  * Calls the service, over the desktop bridge where there is one, else over the loopback host.
- * Never throws: a host that does not answer is an answer of its own.
+ * Never throws: a host that does not answer is an answer of its own. `text` is the input as JSON where it was written
+ * already, since writing a large one in one go would keep the screen still.
  */
-export async function call<N extends CallName>(name: N, input: InputOf<N>): Promise<Answer<OutputOf<N>>> {
+export async function call<N extends CallName>(
+  name: N,
+  input: InputOf<N>,
+  text?: Blob,
+): Promise<Answer<OutputOf<N>>> {
   try {
     const answer = await (window.flocwright
       ? window.flocwright[name](input, opening)
-      : overHttp(name, input));
+      : overHttp(name, text ?? JSON.stringify(input)));
     return answer as Answer<OutputOf<N>>;
   } catch {
     return {

@@ -56,6 +56,7 @@ check("lint", bin("eslint"), [".", "--max-warnings", "0"]);
 check("format", bin("prettier"), ["--check", ".", "--log-level", "warn"]);
 check("import rules", process.execPath, ["scripts/import-rules.mjs"]);
 check("build", bin("electron-vite"), ["build", "--logLevel", "warn"]);
+check("what the first room loads", process.execPath, ["scripts/first-load.mjs"]);
 
 const unitReport = join(reports, "unit.json");
 const unitOk = run("unit, property, reference, contract, storage and security tests", bin("vitest"), [

@@ -121,6 +121,8 @@ export const contract = {
       /** the sequence number the page had seen; an older one is refused so that nothing is overwritten unseen */
       afterSeq: z.int().min(0),
       why: noteSchema.default(""),
+      /** true where the page knows what it sent: the answer then does not hold it a second time */
+      brief: z.boolean().default(false),
       ...who,
     }),
     output: acknowledgedSchema,

@@ -33,19 +33,20 @@ function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowl
 /** One edit: checked against the study as it is on disk, written, then acknowledged. */
 export function applyEdit(
   context: Context,
-  input: { command: Command; afterSeq: number; why?: string | undefined; by: string },
+  input: { command: Command; afterSeq: number; why?: string | undefined; by: string; brief?: boolean },
 ): Answer<Acknowledged> {
   const { open } = context;
   if (!open) return refused("No study is open.", "no-study");
   if (input.afterSeq !== open.seq)
     return refused("Another window has changed the study since: look again before this edit.", "stale");
-  return record(context, open, {
+  const written = record(context, open, {
     command: input.command,
     by: input.by,
     why: input.why ?? "",
     undoes: null,
     redoes: null,
   });
+  return written.ok && input.brief ? ok({ ...written.value, changes: [] }) : written;
 }
 
 /** What somebody has put their name to: undo never takes it back behind their back. */

@@ -26,14 +26,23 @@ export function openedOf(open: OpenStudy): Opened {
   };
 }
 
-/** The entries that undo and redo would move next. */
+/** More parts of a step than this say nothing more to somebody who asks what undo would take back. */
+const mostPartsShown = 20;
+
+function shortened(command: Command): Command {
+  return command.do === "together" && command.commands.length > mostPartsShown
+    ? { ...command, commands: command.commands.slice(0, mostPartsShown) }
+    : command;
+}
+
+function moveOf(open: OpenStudy, seq: number | undefined): Opened["undo"] {
+  const change = seq === undefined ? null : open.file.change(seq);
+  return change && { ...change, command: shortened(change.command), inverse: shortened(change.inverse) };
+}
+
+/** The entries that undo and redo would move next, a large step by its first parts. */
 export function nextMoves(open: OpenStudy): Pick<Opened, "undo" | "redo"> {
-  const undo = open.line.undo.at(-1);
-  const redo = open.line.redo.at(-1);
-  return {
-    undo: undo === undefined ? null : open.file.change(undo),
-    redo: redo === undefined ? null : open.file.change(redo),
-  };
+  return { undo: moveOf(open, open.line.undo.at(-1)), redo: moveOf(open, open.line.redo.at(-1)) };
 }
 
 export function closeOpen(context: Context): void {

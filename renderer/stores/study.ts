@@ -1,12 +1,13 @@
 import { shellWords } from "../../src/words/shell.ts";
 import { defineStore } from "pinia";
 import { computed, ref, shallowRef } from "vue";
-import type { Acknowledged, Opened } from "../../src/contract.ts";
+import type { Acknowledged, Answer, Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { applyCommand, type Command } from "../../src/study/commands.ts";
+import { applyCommand, applyInSteps, type Command, type SimpleCommand } from "../../src/study/commands.ts";
 import type { Change } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
 import { bindTo, call } from "../client.ts";
+import { slicer } from "../worker/next-task.ts";
 import { usePeople } from "./people.ts";
 
 export type SaveState = "saved" | "saving" | "not-saved";
@@ -17,7 +18,15 @@ interface Pending {
   /** the state it was laid over on screen, and what came of it */
   base: StudyState;
   result: StudyState;
+  /** the parts of a large step, each as JSON: the answer to it is then brief */
+  texts?: string[];
   settle(outcome: Outcome<null>): void;
+}
+
+/** Told of a large step: how far it is, and whether it is to be left off. */
+export interface LongRun {
+  step(done: number, total: number): void;
+  cancelled(): boolean;
 }
 
 /**
@@ -124,16 +133,38 @@ export const useStudy = defineStore("study", () => {
     return good(null);
   }
 
+  function send({ command, why, texts }: Pending, by: string): Promise<Answer<Acknowledged>> {
+    const about = { afterSeq: seq, why, by };
+    if (!texts || command.do !== "together") return call("study.apply", { command, ...about });
+    const body = new Blob([
+      `{"command":{"do":"together","label":${JSON.stringify(command.label)},"commands":[`,
+      texts.join(","),
+      `]},"brief":true,${JSON.stringify(about).slice(1)}`,
+    ]);
+    return call("study.apply", { command, ...about, brief: true }, body);
+  }
+
+  /** A large step became durable just as it was sent, and the answer does not repeat it. */
+  function adopt(sent: Pending, answer: Acknowledged): void {
+    if (sent.base === durable && answer.seq === seq + 1) {
+      durable = sent.result;
+      ({ seq } = answer);
+    }
+    follow({ ...answer, changes: [] });
+    if (seq < answer.seq) void catchUp();
+  }
+
   async function sendAll(): Promise<void> {
     const by = usePeople().current;
     while (queue.length > 0) {
       const [next] = queue;
       if (!next) break;
       saveState.value = "saving";
-      const answer = await call("study.apply", { command: next.command, afterSeq: seq, why: next.why, by });
+      const answer = await send(next, by);
       if (answer.ok) {
         queue.shift();
-        follow(answer.value, next);
+        if (next.texts) adopt(next, answer.value);
+        else follow(answer.value, next);
         savedAt.value = answer.value.savedAt;
         if (queue.length === 0) state.value = durable;
         next.settle(good(null));
@@ -183,6 +214,45 @@ export const useStudy = defineStore("study", () => {
     });
   }
 
+  /**
+   * Applies a large step in slices, so that the screen goes on answering meanwhile; cancelled in between, nothing has
+   * changed. Edits that come in meanwhile stay, and the step is laid over them.
+   */
+  async function runLong(asked: Command & { do: "together" }, told: LongRun): Promise<Outcome<null> | null> {
+    const rest = slicer();
+    const texts: string[] = [];
+    const commands: SimpleCommand[] = [];
+    for (const one of asked.commands) {
+      const text = JSON.stringify(one);
+      texts.push(text);
+      commands.push(JSON.parse(text) as SimpleCommand);
+      await rest();
+      if (told.cancelled()) return null;
+    }
+    const command: Command = { ...asked, commands };
+    for (;;) {
+      const base = state.value;
+      if (!base) return bad("No study is open.");
+      if (readOnlyBecause.value) return bad(readOnlyBecause.value);
+      const steps = applyInSteps(base, command);
+      let step = steps.next();
+      for (; !step.done; step = steps.next()) {
+        told.step(step.value, commands.length);
+        await rest();
+        if (told.cancelled()) return null;
+      }
+      if (!step.value.ok) return step.value;
+      if (state.value !== base) continue;
+      const result = step.value.value.state;
+      state.value = result;
+      saveState.value = "saving";
+      return new Promise((settle) => {
+        queue.push({ command, why: "", base, result, texts, settle });
+        void drain();
+      });
+    }
+  }
+
   async function move(direction: "undo" | "redo"): Promise<Outcome<null>> {
     await drain();
     const looked = await catchUp();
@@ -223,6 +293,7 @@ export const useStudy = defineStore("study", () => {
     changes,
     accept,
     run,
+    runLong,
     undo: () => move("undo"),
     redo: () => move("redo"),
     catchUp,

@@ -69,6 +69,21 @@ type Tables = Record<Kind, Record<string, AnyRecord>>;
  * The given state is never changed; a refused command changes nothing, a group is all or nothing.
  */
 export function applyCommand(state: StudyState, command: Command): Outcome<Applied> {
+  const steps = applyInSteps(state, command);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** Records applied or looked at between two steps: some milliseconds of work. */
+const recordsAStep = 200;
+
+/**
+ * The same in steps, so that a large group need not be worked through in one go. Each step tells how many of the group's
+ * records have been applied; leaving off between two steps changes nothing.
+ */
+export function* applyInSteps(state: StudyState, command: Command): Generator<number, Outcome<Applied>> {
   const simple = command.do === "together" ? command.commands : [command];
   const tables = { ...state } as Tables;
   const copied = new Set<Kind>();
@@ -90,6 +105,7 @@ export function applyCommand(state: StudyState, command: Command): Outcome<Appli
     if (!step.ok) return step;
     write(one.kind, step.value.id, step.value.record);
     inverses.push(step.value.inverse);
+    if (inverses.length % recordsAStep === 0) yield inverses.length;
   }
 
   // What was done last is taken back first.
@@ -103,14 +119,25 @@ export function applyCommand(state: StudyState, command: Command): Outcome<Appli
     );
   const next = tables as StudyState;
   const places = [...touched.values()];
-  const fault = linkFault(next, places) ?? labelFault(next, places) ?? recordFault(next, places);
-  if (fault) return bad(fault);
+  for (const check of [linkFault, labelFault, recordFault])
+    for (const some of check === labelFault ? [places] : batches(places)) {
+      const fault = check(next, some);
+      if (fault) return bad(fault);
+      if (places.length > recordsAStep) yield simple.length;
+    }
   const [only] = inverses;
   const inverse: Command =
     command.do === "together" || !only
       ? { do: "together", label: command.do === "together" ? command.label : "change", commands: inverses }
       : only;
   return good({ state: next, inverse, touched: places });
+}
+
+function batches<T>(all: T[]): T[][] {
+  if (all.length <= recordsAStep) return [all];
+  return Array.from({ length: Math.ceil(all.length / recordsAStep) }, (_, i) =>
+    all.slice(i * recordsAStep, (i + 1) * recordsAStep),
+  );
 }
 
 interface Step {

@@ -14,6 +14,7 @@ export const shellWords = area("shell", {
   missing: "missing",
   skipToRoom: "Skip to the room",
   language: "Language",
+  cancel: "Cancel",
   bar: {
     leave: (study: string) => `${study}: close this study and go to the start`,
     invented: "invented demo data",

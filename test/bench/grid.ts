@@ -1,19 +1,14 @@
 import { spawn } from "node:child_process";
 import { join } from "node:path";
 import type { Browser } from "playwright";
-import type { SimpleCommand } from "../../src/study/commands.ts";
+import type { Command, SimpleCommand } from "../../src/study/commands.ts";
 import { demoCommands } from "../../src/study/demo.ts";
 import { writeDemo } from "../../main/service/standalone.ts";
 
 const jarCount = 500;
 
-/** Figures of the bench table with 500 jars: frames while it scrolls, and an edit in it, as they are seen on screen. */
-export async function gridFigures(
-  browser: Browser,
-  root: string,
-  folder: string,
-): Promise<{ frames: number[]; edits: number[]; cells: number }> {
-  const path = join(folder, "grid.flocwright");
+/** One step that adds many read jars to the demo's first series. */
+export function gridCommand(): Command {
   const jars: SimpleCommand[] = Array.from({ length: jarCount }, (_, i) => ({
     do: "add",
     kind: "jar",
@@ -35,11 +30,17 @@ export async function gridFigures(
       result: { kind: "turbidity", value: 50 + (i % 50), dilution: 1 },
     },
   }));
-  const written = writeDemo(
-    path,
-    (at) => [...demoCommands(at), { do: "together", label: "many jars", commands: [...jars, ...readings] }],
-    new Date().toISOString(),
-  );
+  return { do: "together", label: "many jars", commands: [...jars, ...readings] };
+}
+
+/** Figures of the bench table with 500 jars: frames while it scrolls, and an edit in it, as they are seen on screen. */
+export async function gridFigures(
+  browser: Browser,
+  root: string,
+  folder: string,
+): Promise<{ frames: number[]; edits: number[]; cells: number }> {
+  const path = join(folder, "grid.flocwright");
+  const written = writeDemo(path, (at) => [...demoCommands(at), gridCommand()], new Date().toISOString());
   if (!written.ok) throw new Error(written.message);
   const host = spawn(
     process.execPath,

@@ -9,6 +9,7 @@ import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { analyseJars } from "../../src/curve/analyse.ts";
 import { gridFigures } from "./grid.ts";
 import { libraryFigures, scaleFigures, type ScaleFigures } from "./scale.ts";
+import { longTaskFigures } from "./long-tasks.ts";
 import { printCoverage } from "./coverage.ts";
 import { compareWithYardstick, type BenchData } from "./yardstick.ts";
 import { secondOrderRow } from "../../src/curve/canonical.ts";
@@ -281,6 +282,9 @@ if (browserPath) {
   }
   const grid = await gridFigures(browser, root, folder);
   printScale(await scaleFigures(root, browser));
+  await longTaskFigures(browser, root, ({ name, longest, count, wholeMs }) =>
+    print(`longest task of the screen's thread: ${name}`, "ms", [longest], 50, { tasks: count, wholeMs }),
+  );
   await browser.close();
   print("one frame while a table of 500 jars scrolls", "ms", grid.frames, 50);
   print("edit in a table of 500 jars to its dose", "ms", grid.edits, 100);

@@ -13,6 +13,7 @@ export const shell: typeof shellWords = {
   missing: "fehlt",
   skipToRoom: "Zum Raum springen",
   language: "Sprache",
+  cancel: "Abbrechen",
   bar: {
     leave: (study) => `${study}: diese Studie schließen und zum Start gehen`,
     invented: "erfundene Beispieldaten",

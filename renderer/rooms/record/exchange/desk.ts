@@ -1,3 +1,4 @@
+import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import { bad, good, type Outcome } from "../../../../src/outcome.ts";
 import type { Question, QuestionName, Questions, WorkerAnswer } from "./messages.ts";
 
@@ -16,11 +17,20 @@ export function openDesk(): Desk {
   let worker: Worker | null = null;
   let lastId = 0;
   const waiting = new Map<number, (outcome: Outcome<never>) => void>();
+  /** commands of plans that are still arriving */
+  const parts = new Map<number, SimpleCommand[][]>();
 
   function start(): Worker {
     const started = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
     started.addEventListener("message", (event: MessageEvent<WorkerAnswer>) => {
       const answer = event.data;
+      if ("parts" in answer)
+        return void parts.set(answer.id, [...(parts.get(answer.id) ?? []), answer.parts]);
+      if (answer.ok && "plan" in answer.value && parts.has(answer.id)) {
+        const { command } = answer.value.plan;
+        if (command?.do === "together") command.commands = (parts.get(answer.id) ?? []).flat();
+        parts.delete(answer.id);
+      }
       const settle = waiting.get(answer.id);
       waiting.delete(answer.id);
       settle?.((answer.ok ? good(answer.value) : bad(answer.message)) as Outcome<never>);
@@ -34,6 +44,7 @@ export function openDesk(): Desk {
     worker = null;
     for (const settle of waiting.values()) settle(bad(sentence));
     waiting.clear();
+    parts.clear();
   }
 
   return {

@@ -1,6 +1,7 @@
 import type { ColumnUse } from "../../../../src/exchange/columns.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
 import type { ExportFormat } from "../../../../src/study/exchange/export-file.ts";
+import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
 import type { StudyState } from "../../../../src/study/schema/records.ts";
@@ -53,5 +54,7 @@ export type Question = {
   [N in QuestionName]: { id: number; name: N; asked: Questions[N]["asked"] };
 }[QuestionName];
 export type WorkerAnswer =
+  /** some of the commands of a plan, before the answer itself, which then holds none: one at once would block the screen */
+  | { id: number; parts: SimpleCommand[] }
   | { id: number; ok: true; value: Questions[QuestionName]["answered"] }
   | { id: number; ok: false; message: string };

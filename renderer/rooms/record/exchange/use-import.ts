@@ -93,6 +93,7 @@ export function useImport() {
   function cancel(): void {
     desk.end();
     clear();
+    stopped.value = "";
     busy.value = "";
     fileName.value = "";
   }
@@ -107,6 +108,7 @@ export function useImport() {
 
   async function choose(file: File): Promise<void> {
     clear();
+    stopped.value = "";
     added.value = null;
     fileName.value = file.name;
     newName.value = plainName.value;
@@ -193,22 +195,41 @@ export function useImport() {
   const setReadAgain = (again: boolean) => void (readAgain.value = again);
   const setChoice = (fields: NewSeriesChoice) => void (choice.value = { ...choice.value, ...fields });
 
+  /** how far the adding is; null while none is under way */
+  const adding = shallowRef<{ done: number; total: number; written: boolean } | null>(null);
+  let leaveOff = false;
+
   async function add(): Promise<void> {
     const { value } = plan;
-    if (!value?.command) return;
-    busy.value = "Adding…";
-    // A large step keeps the screen for a moment: the word is shown first.
-    await new Promise((resolve) => setTimeout(resolve, 30));
-    const outcome = await study.run(value.command);
-    busy.value = "";
+    if (!value?.command || adding.value) return;
+    leaveOff = false;
+    adding.value = { done: 0, total: value.added, written: false };
+    const outcome =
+      value.command.do === "together"
+        ? await study.runLong(value.command, {
+            step: (done, total) => (adding.value = { done, total, written: done === total }),
+            cancelled: () => leaveOff,
+          })
+        : await study.run(value.command);
+    adding.value = null;
+    if (!outcome) return void (stopped.value = "Cancelled. Nothing was added.");
     if (!outcome.ok) return void (trouble.value = outcome.message);
     const names = [...value.counts.newSeries, ...value.counts.intoSeries];
-    const series = Object.values(study.state?.series ?? {}).find(({ label }) => label === names[0]);
-    if (series) selection.choose(series.id);
     clear();
     added.value = { jars: value.counts.jars, readings: value.counts.readings, series: names.join(", ") };
     fileName.value = "";
+    newest = names[0];
   }
+
+  // The new series becomes the one looked at when somebody goes there: a large one takes a moment to be worked out.
+  let newest: string | undefined;
+  function chooseAdded(): void {
+    const series = Object.values(study.state?.series ?? {}).find(({ label }) => label === newest);
+    if (series) selection.choose(series.id);
+  }
+
+  const stopped = ref("");
+  const stopAdding = () => void (leaveOff = true);
 
   return {
     fileName,
@@ -240,6 +261,10 @@ export function useImport() {
     setReadAgain,
     setChoice,
     add,
+    adding,
+    stopped,
+    stopAdding,
+    chooseAdded,
     cancel,
   };
 }

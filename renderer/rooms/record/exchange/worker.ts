@@ -69,6 +69,17 @@ const answers: Answers = {
   export: async ({ state, format, seriesId }) => good({ bytes: await exportFile(state, format, seriesId) }),
 };
 
+const commandsAtOnce = 500;
+
+/** Sends the commands of a plan ahead in parts; what is left is small. */
+function inParts(id: number, answered: Questions["plan"]["answered"]): Questions["plan"]["answered"] {
+  const { command } = answered.plan;
+  if (command?.do !== "together" || command.commands.length <= commandsAtOnce) return answered;
+  for (let from = 0; from < command.commands.length; from += commandsAtOnce)
+    postMessage({ id, parts: command.commands.slice(from, from + commandsAtOnce) } satisfies WorkerAnswer);
+  return { ...answered, plan: { ...answered.plan, command: { ...command, commands: [] } } };
+}
+
 addEventListener("message", (event: MessageEvent<Question>) => {
   const { id, name, asked } = event.data;
   const work = answers[name] as (
@@ -78,6 +89,7 @@ addEventListener("message", (event: MessageEvent<Question>) => {
     .then(() => work(asked))
     .catch(() => bad("Something in Flocwright itself failed while reading this file. Nothing was changed."))
     .then((outcome) => {
+      if (outcome.ok && "plan" in outcome.value) outcome = good(inParts(id, outcome.value));
       const answer: WorkerAnswer = outcome.ok
         ? { id, ok: true, value: outcome.value }
         : { id, ok: false, message: outcome.message };

@@ -1,0 +1,24 @@
+/** Longer than this no slice of long work keeps the screen's thread. */
+const sliceMs = 12;
+
+/** Lets everything else that waits for the screen's thread have its turn. */
+export function nextTask(): Promise<void> {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
+}
+
+/** Gives way whenever a slice has been worked for long enough: called between the steps of long work. */
+export function slicer(): () => Promise<void> {
+  let began = performance.now();
+  return async () => {
+    if (performance.now() - began < sliceMs) return;
+    await nextTask();
+    began = performance.now();
+  };
+}

@@ -1,0 +1,103 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "@playwright/test";
+import { writeDemo } from "../../main/service/standalone.ts";
+import { demoCommands } from "../../src/study/demo.ts";
+import { gridCommand } from "../bench/grid.ts";
+import { expect, runVerb, test } from "./app.ts";
+
+const room = (page: Page, name: string) =>
+  page.getByRole("navigation").getByRole("link", { name: new RegExp(`^${name}`) });
+
+/** Goes to the import with a file of so many jars that adding them takes a while. */
+async function chooseMany(page: Page, folder: string, rows: number): Promise<void> {
+  const lines = Array.from({ length: rows }, (_, i) => `many ${i},${10 + (i % 40) / 2},${20 + (i % 60)}`);
+  const file = join(folder, "many.csv");
+  writeFileSync(file, ["jar,syringe_a_ml,turbidity_ntu", ...lines].join("\n"));
+  await room(page, "Record").click();
+  await page.getByRole("button", { name: "Import or export" }).click();
+  await page.getByLabel("Choose a CSV file or a workbook").setInputFiles(file);
+  await page.getByLabel("Stock solution of polymer A").selectOption({ index: 1 });
+}
+
+test("an import of many jars says how far it is, and cancelled half way it adds nothing", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("many.flocwright", true);
+  await page.goto(host.url);
+  await chooseMany(page, app.folder, 25_000);
+  await page.getByRole("button", { name: /^Add 25000 jars/ }).click({ timeout: 30_000 });
+  await expect(
+    page.getByRole("status").filter({ hasText: /Adding the jars: \d+ of 50001 records/ }),
+  ).toBeVisible();
+  await page.getByRole("button", { name: "Cancel" }).click();
+  await expect(page.getByRole("status").filter({ hasText: "Cancelled. Nothing was added." })).toBeVisible();
+  await expect(page.getByRole("progressbar")).toHaveCount(0);
+  await expect(room(page, "Bench")).toContainText("13 jars");
+  // The file is still there to be added, and undo knows of nothing that was added.
+  await expect(page.getByRole("button", { name: /^Add 25000 jars/ })).toBeEnabled();
+  await host.kill();
+  const { out } = await runVerb(["inspect", join(app.folder, "many.flocwright")]);
+  expect(JSON.parse(out)).toMatchObject({ series: 2, jars: 24, history: "whole" });
+});
+
+test("many jars are one step: added whole, taken back whole", async ({ app, watched: page }) => {
+  const host = await app.host("whole.flocwright", true);
+  await page.goto(host.url);
+  await chooseMany(page, app.folder, 1500);
+  await page.getByRole("button", { name: /^Add 1500 jars/ }).click();
+  await expect(page.getByText("Added 1500 jars with 1500 readings to many.")).toBeVisible();
+  await page.reload();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByRole("status").filter({ hasText: /^saved \d/ })).toBeVisible();
+  await host.kill();
+  const { out } = await runVerb(["inspect", join(app.folder, "whole.flocwright")]);
+  expect(JSON.parse(out)).toMatchObject({ series: 2, jars: 24, history: "whole" });
+});
+
+test("a report that takes a while says so, can be cancelled, and is made when it is asked for again", async ({
+  app,
+  watched: page,
+}) => {
+  const path = join(app.folder, "report.flocwright");
+  const written = writeDemo(path, (at) => [...demoCommands(at), gridCommand()], new Date().toISOString());
+  if (!written.ok) throw new Error(written.message);
+  const host = await app.host("report.flocwright", false);
+  await page.goto(host.url);
+  await room(page, "Record").click();
+  await page.getByRole("button", { name: "Report", exact: true }).click();
+  await expect(page.getByRole("status").filter({ hasText: /Making the report/ })).toBeVisible();
+  await page.getByRole("button", { name: "Cancel" }).click();
+  await expect(
+    page.getByRole("status").filter({ hasText: "The report was cancelled. Nothing was changed." }),
+  ).toBeVisible();
+  await expect(page.getByRole("heading", { name: /^Trial report/ })).toHaveCount(0);
+  await page.getByRole("button", { name: "Make the report" }).click();
+  await expect(page.getByRole("heading", { name: /^Trial report/ })).toBeVisible({ timeout: 40_000 });
+});
+
+test("how a number was made opens by keyboard, and the focus comes back to its button", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("made.flocwright", true);
+  await page.goto(host.url);
+  const button = page.getByRole("button", { name: /^How was this made/ }).first();
+  await button.focus();
+  await page.keyboard.press("Enter");
+  const dialog = page.getByRole("dialog", { name: /^How was this made/ });
+  await expect(dialog).toContainText("Source:");
+  await expect(button).toHaveAttribute("aria-expanded", "true");
+  await page.keyboard.press("Escape");
+  await expect(dialog).toHaveCount(0);
+  await expect(button).toBeFocused();
+  await button.click();
+  await dialog.getByRole("button", { name: "Close" }).click();
+  await expect(button).toBeFocused();
+  // Pressed again, the button itself closes what it opened.
+  await button.click();
+  await expect(dialog).toBeVisible();
+  await button.click();
+  await expect(dialog).toHaveCount(0);
+});
