@@ -19,7 +19,8 @@ const domainAllowed = {
   plant: ["units", "product"],
   responses: ["units", "sample", "bench", "curve"], // of curve only what a response has to say of its fit
   exchange: ["units", "responses"],
-  report: ["units", "curve", "choice", "plant", "bench", "responses", "study"],
+  methods: [],
+  report: ["methods", "units", "curve", "choice", "plant", "bench", "responses", "study"],
 };
 
 function files(folder) {
