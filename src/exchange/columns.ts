@@ -75,7 +75,7 @@ export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
 }
 
 /** A head as our own files write it: small letters, digits and underlines. */
-export function plainHead(head: string): string {
+function plainHead(head: string): string {
   return head
     .trim()
     .toLowerCase()

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from "vitest";
-import { methods } from "../../../src/report/methods.ts";
+import { methods } from "../../../src/methods/methods.ts";
 import { paperDocument } from "../../../src/report/paper.ts";
 import { runsSection } from "../../../src/report/runs-section.ts";
 import { fitSeries } from "../../../src/report/series-fits.ts";
