@@ -20,7 +20,6 @@ const seams = {
   "src/plant/pump-line.ts settingError": "its coverage is simulated",
   "src/report/markup.ts escapeText": "property tests feed it hostile text",
   "src/sample/density.ts dryMatterDensityKgPerL": "the worked density is checked part by part",
-  "src/study/exchange/slots.ts fileSlots": "a test asks whether every kind of reading has columns",
   "src/study/exchange/whole-study.ts studyFrom": "tests read the exported study back",
   "src/study/library/row.ts seriesSummarySchema": "tests make summaries from the schema",
   "src/study/library/row.ts sortColumns": "tests sort by every column",
