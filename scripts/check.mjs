@@ -55,6 +55,7 @@ check("types", bin("vue-tsc"), ["--noEmit", "-p", "tsconfig.json"]);
 check("lint", bin("eslint"), [".", "--max-warnings", "0"]);
 check("format", bin("prettier"), ["--check", ".", "--log-level", "warn"]);
 check("import rules", process.execPath, ["scripts/import-rules.mjs"]);
+check("no dead exports", process.execPath, ["scripts/dead-exports.mjs"]);
 check("build", bin("electron-vite"), ["build", "--logLevel", "warn"]);
 check("what the first room loads", process.execPath, ["scripts/first-load.mjs"]);
 

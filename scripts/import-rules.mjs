@@ -20,7 +20,8 @@ const domainAllowed = {
   words: [], // every folder may use the texts, and they rest on nothing
   responses: ["units", "sample", "bench", "curve"], // of curve only what a response has to say of its fit
   exchange: ["units", "responses"],
-  report: ["units", "curve", "choice", "plant", "bench", "responses", "study"],
+  methods: [],
+  report: ["methods", "units", "curve", "choice", "plant", "bench", "responses", "study"],
 };
 
 function files(folder) {

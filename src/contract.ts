@@ -17,7 +17,7 @@ import { kinds, type Kind, type StudyState } from "./study/schema/records.ts";
  * The whole study as it crosses the boundary. Storage validates each record by its kind's schema as it is read or
  * written, so here only the outer shape is looked at: a large study is not parsed twice on every opening.
  */
-export const studyStateSchema = z.custom<StudyState>(
+const studyStateSchema = z.custom<StudyState>(
   (value) => typeof value === "object" && value !== null && kinds.every((kind) => kind in value),
 );
 

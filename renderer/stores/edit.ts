@@ -6,7 +6,7 @@ import type { Kind, NewRecordOf, RecordOf, StudyState } from "../../src/study/sc
 import { useStudy } from "./study.ts";
 
 /** Everything that names this record, and what names that, deepest first: what has to go with it. */
-export function dependants(state: StudyState, kind: Kind, id: string): { kind: Kind; id: string }[] {
+function dependants(state: StudyState, kind: Kind, id: string): { kind: Kind; id: string }[] {
   const found: { kind: Kind; id: string }[] = [];
   for (const link of references) {
     if (link.to !== kind) continue;

@@ -23,17 +23,3 @@ export function capturePct({ feedPct, cakePct, filtratePct, dilution }: CaptureI
     return bad("more solids leave with the filtrate than came with the feed: check the readings");
   return good(100 * share);
 }
-
-/** Standard uncertainty of the capture, percentage points, by propagation of the three solids' own. */
-export function captureUncertaintyPct(
-  input: CaptureInput,
-  standard: { feedPct: number; cakePct: number; filtratePct: number },
-): number {
-  const { feedPct: f, cakePct: c, filtratePct: e, dilution: d } = input;
-  const byFeed = (c * (1 + d) * e) / (f * f * (c - e));
-  const byFiltrate = (c * (f - (1 + d) * e - (1 + d) * (c - e))) / (f * (c - e) ** 2);
-  const byCake = (-e * (f - (1 + d) * e)) / (f * (c - e) ** 2);
-  return (
-    100 * Math.hypot(byFeed * standard.feedPct, byFiltrate * standard.filtratePct, byCake * standard.cakePct)
-  );
-}

@@ -40,11 +40,6 @@ export function syringeForDose(doseKgPerT: number, basis: JarBasis): Outcome<num
   );
 }
 
-/** Active polymer per litre of feed, mg/L: D times TS in g/L. */
-export function doseOnFeedMgPerL(doseKgPerT: number, totalSolidsGPerL: number): number {
-  return doseKgPerT * totalSolidsGPerL;
-}
-
 /** Whether D times a or D / a would lie in a band of usual doses while D itself does not: the slip of bases. */
 export function basisSlip(
   doseKgPerT: number,

@@ -101,11 +101,3 @@ export function flocStrength(
       regrownMm === null || firstMm === brokenMm ? null : (regrownMm - brokenMm) / (firstMm - brokenMm),
   };
 }
-
-/** Exponent s of SRF = k dP^s from two pressures. */
-export function compressibility(
-  low: { kPa: number; srf: number },
-  high: { kPa: number; srf: number },
-): number {
-  return Math.log(high.srf / low.srf) / Math.log(high.kPa / low.kPa);
-}

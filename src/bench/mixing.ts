@@ -20,11 +20,6 @@ export function stirrerPowerW(
   return powerNumber * densityKgPerL * 1000 * (rpm / 60) ** 3 * (diameterMm / 1000) ** 5;
 }
 
-/** Power from a measured torque: 2 pi N T, with torque in mN·m. W. */
-export function torquePowerW(torqueMnM: number, rpm: number): number {
-  return 2 * Math.PI * (rpm / 60) * (torqueMnM / 1000);
-}
-
 /** Nominal mixing of a stirred jar over a time. */
 export function stirredMixing(
   powerW: number,

@@ -6,7 +6,7 @@ import { models } from "./models/registry.ts";
 import { fisherUpperTail } from "./distributions.ts";
 import type { DosePoint } from "./types.ts";
 
-export const tieWithin = 2;
+const tieWithin = 2;
 const significance = 0.05;
 /** up to here AICc's small-sample charge outweighs what a third parameter can show */
 const smallSeries = 9;

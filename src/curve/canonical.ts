@@ -10,7 +10,7 @@ export interface SecondOrder {
   quadratic: number[][];
 }
 
-export const ridgeRatio = 0.05;
+const ridgeRatio = 0.05;
 
 /** Reads coefficients in the order 1, x_i, x_i^2, x_i x_j (i < j). */
 export function secondOrderOf(coefficients: number[], factors: number): SecondOrder {

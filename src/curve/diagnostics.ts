@@ -5,7 +5,7 @@ import type { CurveModel } from "./models/model.ts";
 import { withoutRow, type Problem } from "./problem.ts";
 
 /** Externally studentised residuals; NaN where one cannot be formed. */
-export function studentisedResiduals(result: Estimate): number[] {
+function studentisedResiduals(result: Estimate): number[] {
   const rss = result.rss ?? NaN;
   const df = result.df;
   return result.residuals.map((r, i) => {

@@ -22,7 +22,7 @@ export function fisherUpperTail(f: number, df1: number, df2: number): number {
 }
 
 /** Standard normal distribution function. */
-export function normalLowerTail(z: number): number {
+function normalLowerTail(z: number): number {
   return normalCdf(z, 0, 1);
 }
 

@@ -9,7 +9,7 @@ import { estimatePlateau } from "./plateau-fit.ts";
 import type { Problem } from "./problem.ts";
 
 /** How many coefficients the data must pay for: free parameters and block shifts. */
-export function coefficientCount(model: CurveModel, fixed: Fixed, problem: Problem): number {
+function coefficientCount(model: CurveModel, fixed: Fixed, problem: Problem): number {
   return model.parameterNames.length - fixed.size + problem.blockNames.length;
 }
 
@@ -17,7 +17,7 @@ export function coefficientCount(model: CurveModel, fixed: Fixed, problem: Probl
  * Whether there are too few points to fit: at least one more observation than coefficients, and one more distinct
  * dose than shape parameters where the shape is curved (three or more of them).
  */
-export function tooFewPoints(model: CurveModel, fixed: Fixed, problem: Problem): boolean {
+function tooFewPoints(model: CurveModel, fixed: Fixed, problem: Problem): boolean {
   const shape = model.parameterNames.length - fixed.size;
   const dosesNeeded = shape >= 3 && model.parameterNames.length >= 3 ? shape + 1 : shape;
   return (

@@ -35,7 +35,7 @@ export interface Fit {
 }
 
 /** The global F test of a model against the constant (block shifts kept); null where it has no shape to test. */
-export function globalTest(problem: Problem, result: Estimate): FTest | null {
+function globalTest(problem: Problem, result: Estimate): FTest | null {
   const df1 = result.free.length - 1;
   if (df1 < 1 || result.df < 1) return null;
   const flat = solveColumns(

@@ -52,7 +52,7 @@ function finite(value: number | null): number | null {
 /**
  * Fieller's set for -b1 / (2 b2) (Fieller 1954): an interval where b2 is significant, else a complement or the line.
  */
-export function fiellerInterval(estimate: Estimate, t: number, logDose: boolean): DoseInterval | null {
+function fiellerInterval(estimate: Estimate, t: number, logDose: boolean): DoseInterval | null {
   const [, b1 = 0, b2 = 0] = estimate.parameters;
   const v = estimate.covariance;
   const v11 = v[1]?.[1];

@@ -28,10 +28,7 @@ export interface JarPoint {
 const sameDose = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a), Math.abs(b));
 
 /** The two rows that give one jar different doses, as a sentence, or null. `name` is the file's. */
-export function doseConflict(
-  readings: Pick<JarReading, "row" | "jar" | "doses">[],
-  name: string,
-): string | null {
+function doseConflict(readings: Pick<JarReading, "row" | "jar" | "doses">[], name: string): string | null {
   const first = new Map<string, Pick<JarReading, "row" | "doses">>();
   for (const reading of readings) {
     if (reading.jar === null) continue;

@@ -62,7 +62,7 @@ export interface SurfaceFit {
   blockShares: number[];
 }
 
-export const surfaceNames = ["b0", "b1", "b2", "b11", "b22", "b12"] as const;
+const surfaceNames = ["b0", "b1", "b2", "b11", "b22", "b12"] as const;
 const terms = surfaceNames.length;
 
 /** Fits the second-order surface on doses coded by midrange and half-range. */

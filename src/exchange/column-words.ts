@@ -1,9 +1,7 @@
-import { responses } from "../responses/registry.ts";
-import type { FileSlot } from "../responses/response.ts";
+import { fileSlots } from "../responses/registry.ts";
 import type { Field, JarField } from "./columns.ts";
 
-const files: readonly FileSlot[] = responses.flatMap((one): readonly FileSlot[] => one.files);
-const slotWords = Object.fromEntries(files.map(({ slot, words }) => [slot, words]));
+const slotWords = Object.fromEntries(fileSlots.map(({ slot, words }) => [slot, words]));
 
 const own: Record<JarField, string> = {
   series: "series name",
@@ -28,7 +26,7 @@ const own: Record<JarField, string> = {
   left_out_note: "jar left out, words",
   note: "note on the jar",
 };
-const readings: Record<string, string> = Object.assign({}, ...files.map(({ fields }) => fields));
+const readings: Record<string, string> = Object.assign({}, ...fileSlots.map(({ fields }) => fields));
 
 /** What a column is called on the screen and in sentences. */
 export function fieldLabel(field: Field): string {

@@ -1,17 +1,14 @@
 import { bad, good, type Outcome } from "../outcome.ts";
-import { responses, type ResponseField, type ResponseSlot } from "../responses/registry.ts";
-import type { FileSlot } from "../responses/response.ts";
+import { fileSlots, type ResponseField, type ResponseSlot } from "../responses/registry.ts";
 import { fieldLabel } from "./column-words.ts";
 
 export type Polymer = "a" | "b";
 export type DoseUnit = "kg-per-t" | "lb-per-short-ton" | "mg-per-l-feed" | "ml-solution";
 export type DoseBasis = "active" | "as-supplied";
 
-const files: readonly FileSlot[] = responses.flatMap((one): readonly FileSlot[] => one.files);
-
 /** What is read of a jar, one after another: a kind of reading, or two kinds that measure the same thing. */
 export type Slot = ResponseSlot;
-export const slots: readonly Slot[] = files.map(({ slot }) => slot as Slot);
+export const slots: readonly Slot[] = fileSlots.map(({ slot }) => slot as Slot);
 
 const about = (slot: Slot) => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`] as const;
 
@@ -48,7 +45,10 @@ type AboutField = `${Slot}_left_out` | `${Slot}_left_out_note` | `${Slot}_note`;
 export type Field = JarField | ResponseField | AboutField;
 export const fields: readonly Field[] = [
   ...jarFields,
-  ...files.flatMap((file) => [...(Object.keys(file.fields) as ResponseField[]), ...about(file.slot as Slot)]),
+  ...fileSlots.flatMap((file) => [
+    ...(Object.keys(file.fields) as ResponseField[]),
+    ...about(file.slot as Slot),
+  ]),
 ];
 
 /** What a column is taken for. A dose column is not usable until its unit and, but for a volume, its basis are chosen. */
@@ -66,7 +66,7 @@ const unitHeads: Record<string, DoseUnit> = {
 };
 
 const textual = /^(series|sample|stock_a|stock_b|jar|role|block)$|(^|_)(left_out|note)$/;
-const textualReadings = new Set<string>(files.flatMap(({ texts }) => texts ?? []));
+const textualReadings = new Set<string>(fileSlots.flatMap(({ texts }) => texts ?? []));
 
 /** Whether a column holds numbers, so that its cells can tell the file's decimal mark. */
 export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
@@ -75,7 +75,7 @@ export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
 }
 
 /** A head as our own files write it: small letters, digits and underlines. */
-export function plainHead(head: string): string {
+function plainHead(head: string): string {
   return head
     .trim()
     .toLowerCase()
@@ -136,7 +136,7 @@ const guesses: [RegExp, Field][] = [
   [/^(notes?|remarks?|comments?)$/, "note"],
   [/blank.*water|water.*ml/, "blank_water_ml"],
   [/sample.*vol|vol.*sample|^sludge_ml$/, "sample_volume_ml"],
-  ...files.flatMap(({ guesses }) => (guesses ?? []) as readonly [RegExp, Field][]),
+  ...fileSlots.flatMap(({ guesses }) => (guesses ?? []) as readonly [RegExp, Field][]),
 ];
 
 /**

@@ -2,7 +2,7 @@ import { bad, good, type Outcome } from "../outcome.ts";
 
 /** Mean moving range of two over standard deviation for normal scatter, exactly 2 / sqrt(pi). */
 const d2 = 2 / Math.sqrt(Math.PI);
-export const fewestForLimits = 6;
+const fewestForLimits = 6;
 const runOneSide = 8;
 
 export interface ControlPoint {

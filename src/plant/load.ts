@@ -3,11 +3,6 @@ export function loadingKgPerHPerM(dsKgPerH: number, effectiveWidthM: number): nu
   return dsKgPerH / effectiveWidthM;
 }
 
-/** The width a load needs at a loading, m. */
-export function widthNeededM(dsKgPerH: number, loadingKgPerHM: number): number {
-  return dsKgPerH / loadingKgPerHM;
-}
-
 /** The dose that fixed pumps really give when the feed's solids drift: D TS0 / TS. */
 export function driftedDose(doseKgPerT: number, setAtPct: number, actualPct: number): number {
   return (doseKgPerT * setAtPct) / actualPct;

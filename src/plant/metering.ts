@@ -6,7 +6,7 @@ import { bySetting, checkPump, steadinessPct, type Draw } from "./pump-line.ts";
  * turndown 10 : 1. Source: API 675, third edition 2012, as quoted in a secondary page; the reading of its terms is our
  * own. The standard covers reciprocating controlled-volume pumps only.
  */
-export const meteringLimits = {
+const meteringLimits = {
   steadinessPct: 1,
   repeatabilityPct: 3,
   linearityPct: 3,

@@ -48,7 +48,7 @@ export const ratesInputSchema = z.strictObject({
 });
 
 export type RatesInput = z.infer<typeof ratesInputSchema>;
-export type PolymerInput = RatesInput["polymers"][number];
+type PolymerInput = RatesInput["polymers"][number];
 
 export interface PolymerRates {
   activeKgPerH: number;

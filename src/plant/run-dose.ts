@@ -21,7 +21,7 @@ export interface Reconciled {
 }
 
 /** Ways further apart than this point at a wrong measurement (trade formulas, section 8: common practice, no source). */
-export const agreementPct = 5;
+const agreementPct = 5;
 
 /** Dose in kg/t of an active rate in kg/h on a load of dry solids in kg/h: D = 1000 active / load. */
 export function doseOfRate(activeKgPerH: number, dsKgPerH: number): Outcome<number> {

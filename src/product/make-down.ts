@@ -55,13 +55,6 @@ export function strengthSlip(
   return "off";
 }
 
-/** Total mass after diluting a mass of solution from one strength to a lower one: M2 = m1 w1 / w2. */
-export function dilutedTotalG(massG: number, fromPct: number, toPct: number): Outcome<number> {
-  if (!(toPct > 0) || toPct > fromPct)
-    return bad("the new strength must be above 0 and not above the old one");
-  return good((massG * fromPct) / toPct);
-}
-
 /** Dose as supplied from an active dose, and back: D / a and a D, with the active share in percent. */
 export function asSuppliedDose(activeDose: number, activePct: number): number {
   return activeDose / (activePct / 100);

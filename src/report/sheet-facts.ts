@@ -60,7 +60,7 @@ export interface SheetFacts extends SheetState {
 }
 
 /** seconds one draw-down is to last */
-export const drawSeconds = 60;
+const drawSeconds = 60;
 
 /** Everything a setting sheet says, from the same chain the screens use. The series must exist. */
 export function sheetFacts(input: SheetInput): SheetFacts {

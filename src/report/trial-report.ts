@@ -4,7 +4,7 @@ import { choiceSection } from "./choice-section.ts";
 import { curvesSection } from "./curves-section.ts";
 import { jarsSection } from "./jars-section.ts";
 import { markup, type Markup } from "./markup.ts";
-import { methods } from "./methods.ts";
+import { methods } from "../methods/methods.ts";
 import type { Paper } from "./paper.ts";
 import { historyWords, type PaperInput } from "./paper-input.ts";
 import { picturesSection } from "./pictures-section.ts";

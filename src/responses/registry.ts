@@ -8,7 +8,7 @@ import { filterTime } from "./filter-time.ts";
 import { filtrateTss } from "./filtrate-tss.ts";
 import { flocGrade } from "./floc-grade.ts";
 import { reShear } from "./re-shear.ts";
-import type { Column, Kind, Response, SeriesBasis } from "./response.ts";
+import type { Column, FileSlot, Kind, Response, SeriesBasis } from "./response.ts";
 import { srf } from "./srf.ts";
 import { turbidity } from "./turbidity.ts";
 import { zeta } from "./zeta.ts";
@@ -54,6 +54,9 @@ export const readingSchemas = kinds.map(({ schema }) => schema) as unknown as [
 ];
 
 type FittedSpec = ResponseSpec & { name: ResponseName };
+
+/** Everything read of a jar as columns of a file. */
+export const fileSlots: readonly FileSlot[] = every.flatMap(({ files }) => files);
 
 /** What the analysis needs to know of each response that is fitted. */
 export const responseSpecs: readonly FittedSpec[] = every.flatMap(({ name, label, unit, fitted }) =>

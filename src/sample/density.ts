@@ -1,7 +1,7 @@
 /** Densities in kg/L that the estimate rests on: volatile and fixed solids, and water (from memory). */
 const volatileKgPerL = 1.0;
 const fixedKgPerL = 2.5;
-export const waterKgPerL = 0.9982;
+const waterKgPerL = 0.9982;
 
 /** Density of the dry solids from their volatile share in percent. Source: textbook approach, from memory. */
 export function dryMatterDensityKgPerL(volatilePct: number): number {

@@ -98,8 +98,6 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
     add("mixing", {
       id: "mixing-1",
       makeDownId: "makedown-1",
-      jarPowerNumber: 1.6,
-      jarPaddleMm: 50,
       place: "in-line",
       mixerVolumeL: 5,
       pressureDropKPa: 15,

@@ -199,7 +199,17 @@ function seriesOne(startedAt: string): Command {
       label: "E-42 alone",
       ...seriesBasics,
       stockAId: "stock-1",
-      protocol: { fastRpm: 200, fastS: 15, slowRpm: 60, slowS: 45, drainS: 10, pressKPa: 150, pressMin: 5 },
+      protocol: {
+        fastRpm: 200,
+        fastS: 15,
+        slowRpm: 60,
+        slowS: 45,
+        drainS: 10,
+        pressKPa: 150,
+        pressMin: 5,
+        stirrerDiameterMm: 50,
+        stirrerPowerNumber: 1.6,
+      },
       startedAt,
     }),
   ];

@@ -3,7 +3,3 @@ export const kgPerLb = 0.45359237;
 export const lPerUsGal = 3.785411784;
 /** pound-force per square inch in kPa, from the pound, standard gravity and the inch */
 export const kPaPerPsi = (0.45359237 * 9.80665) / 0.0254 ** 2 / 1000;
-export const kgPerShortTon = 907.18474;
-export const kgPerLongTon = 1016.0469088;
-/** pounds per US gallon of a liquid of 1 kg/L */
-export const lbPerGalAtOneKgPerL = lPerUsGal / kgPerLb;

@@ -10,7 +10,7 @@ import { exportFile } from "../../src/study/exchange/export-file.ts";
 import { idMaker } from "../../src/study/exchange/ids.ts";
 import { planImport, type ImportPlan } from "../../src/study/exchange/import-plan.ts";
 import { studyFrom } from "../../src/study/exchange/whole-study.ts";
-import { fileSlots } from "../../src/study/exchange/slots.ts";
+import { fileSlots } from "../../src/responses/registry.ts";
 import { jarSchema, readingSchema } from "../../src/study/schema/bench.ts";
 import { emptyState, type StudyState } from "../../src/study/schema/records.ts";
 

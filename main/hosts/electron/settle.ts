@@ -3,7 +3,7 @@ import { settleChannel, settledChannel } from "./names.ts";
 import { isOwnPage } from "./sender.ts";
 
 /** How long a page may take to write what is under way before the window closes without its answer, in ms. */
-export const settleBoundMs = 5000;
+const settleBoundMs = 5000;
 
 /**
  * Asks the page to write its drafts and edits. "saved": all is on disk; "unsaved": the page has something it cannot

@@ -13,7 +13,7 @@ function newest(path: string): number {
 }
 
 /** Whether the built screens are missing or older than what they are built from. */
-export function isStale(): boolean {
+function isStale(): boolean {
   const index = join(pages, "index.html");
   if (!existsSync(index)) return true;
   const built = statSync(index).mtimeMs;

@@ -4,7 +4,7 @@ import packageFile from "../../../package.json" with { type: "json" };
 import type { HostSupport } from "../../service.ts";
 
 /** The folder that holds a person's studies: FLOCWRIGHT_FOLDER, else "Flocwright" in the home folder. */
-export function studiesFolder(): string {
+function studiesFolder(): string {
   return process.env["FLOCWRIGHT_FOLDER"] ?? join(homedir(), "Flocwright");
 }
 

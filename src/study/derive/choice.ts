@@ -93,7 +93,7 @@ export function limitsOf(
 }
 
 /** The curve of a converged fit for each response that has a shape to offer. */
-export function curvesOf(workings: ResponseWorking[]): ResponseCurve[] {
+function curvesOf(workings: ResponseWorking[]): ResponseCurve[] {
   return workings.flatMap(({ fit, analysis }) =>
     fit && fit.report.status === "converged" ? [responseCurve(fit, analysis.name)] : [],
   );
@@ -103,7 +103,7 @@ export function curvesOf(workings: ResponseWorking[]): ResponseCurve[] {
  * Capture against dose from the fitted filtrate TSS and cake with the jars' real dilution; null where a part is
  * missing. Its bounds follow the filtrate's.
  */
-export function captureCurve(
+function captureCurve(
   curves: ResponseCurve[],
   chain: SeriesChain,
   feedTssPct: number | null,

@@ -1,4 +1,5 @@
 import { capturePct } from "../../bench/capture.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { doseFromSyringe, type JarBasis } from "../../bench/dose.ts";
 import type { DoseUncertainty } from "../../bench/dose-uncertainty.ts";
 import { asSuppliedDose } from "../../product/make-down.ts";
@@ -45,7 +46,7 @@ export interface SeriesChain {
   uncertaintyA: DoseUncertainty | null;
 }
 
-const doseSource = "mass basis, 1000 Vp rho w / (Vs rho_s TS): trade formulas, section 1";
+const doseSource = sourceOf("dose");
 
 function doseFigure(
   syringeMl: number | null,
@@ -100,7 +101,7 @@ function suppliedFigure(dose: Figure, stock: StockChain | null): Figure {
       { name: "active dose", value: dose.value, unit: "kg/t" },
       { name: "active share", value: activePct, unit: "%" },
     ],
-    source: "trade formulas, section 1",
+    source: sourceOf("dose"),
   };
   if (dose.value === null) return missingFigure("asSuppliedKgPerT", dose.missing ?? "", made);
   if (dose.value === 0) return figure("asSuppliedKgPerT", 0, made);
@@ -136,7 +137,7 @@ function captureFigure(
       { name: "cake TS", value: cake, unit: "%" },
       { name: "added liquid over feed", value: dilution, unit: "" },
     ],
-    source: "three-stream balance with added water: trade formulas, section 3.4",
+    source: sourceOf("capture"),
   };
   const lack = (words: string) => missingFigure("percent", words, made);
   if (tss === null) return lack("needs a filtrate TSS reading");

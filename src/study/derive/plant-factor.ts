@@ -1,4 +1,5 @@
 import { bad, type Outcome } from "../../outcome.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { benchFactor, type BenchFactor } from "../../plant/bench-factor.ts";
 import { numberWords } from "./number-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
@@ -71,7 +72,7 @@ export function factorChain(state: StudyState, key: FactorKey): FactorChain {
       value: `${number(plantDoseKgPerT, 4)} over ${number(benchDoseKgPerT, 4)}`,
       unit: "kg/t",
     })),
-    source: "trade formulas, section 8; usually 0.8 to 1.5 (common practice, no source)",
+    source: sourceOf("factor"),
   };
   return {
     key,

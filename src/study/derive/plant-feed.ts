@@ -1,4 +1,5 @@
 import { feedFlowM3PerH, relativeOfProduct } from "../../plant/feed.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { drySolidsKgPerH } from "../../plant/rates.ts";
 import type { RecordOf } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made, type MadeInput } from "./figure.ts";
@@ -20,7 +21,7 @@ export interface FeedChain {
   missing: string | null;
 }
 
-const source = "trade formulas, section 7";
+const source = sourceOf("feedFlow");
 
 const ways: Record<
   FeedCase["flowFrom"],

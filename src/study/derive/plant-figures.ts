@@ -1,4 +1,5 @@
 import type { QuantityKind } from "../../units/display.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { figure, missingFigure, type Figure, type MadeInput } from "./figure.ts";
 
 export interface NamedFigure {
@@ -6,7 +7,7 @@ export interface NamedFigure {
   figure: Figure;
 }
 
-const usualSource = "trade formulas, section 7";
+const usualSource = sourceOf("rates");
 
 /** An input with what to do where it is missing, if that is more than entering it. */
 export type Asked = MadeInput & { ask?: string };

@@ -1,4 +1,5 @@
 import { checkMachine, type MachineCheck, type MachineCheckName } from "../../plant/machine-check.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import type { QuantityKind } from "../../units/display.ts";
 import type { RecordOf } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
@@ -27,7 +28,7 @@ const titles: Record<MachineCheckName, { title: string; quantity: QuantityKind; 
 };
 
 /** The loading that counts for the machine's chosen class of sludge, or null. */
-export function loadingOf(machine: Machine): number | null {
+function loadingOf(machine: Machine): number | null {
   return machine.loadings.find((one) => one.sludgeClass === machine.loadingClass)?.kgPerHPerM ?? null;
 }
 
@@ -63,7 +64,7 @@ export function machineChain(machine: Machine, feed: FeedChain, sample: SampleCh
         ...(check.low === null ? [] : [{ name: "lowest allowed", value: check.low, unit: "" }]),
         ...(check.high === null ? [] : [{ name: "highest allowed", value: check.high, unit: "" }]),
       ],
-      source: "formula: trade formulas, section 7; limits: entered for this machine",
+      source: sourceOf("loading"),
     };
     return {
       check,

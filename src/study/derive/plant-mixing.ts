@@ -1,4 +1,5 @@
 import { inLineGradientPerS, stirredMixing, stirrerPowerW } from "../../bench/mixing.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { waterViscosityMPaS } from "../../bench/water.ts";
 import { pipeForDelay } from "../../plant/load.ts";
 import type { RecordOf } from "../schema/records.ts";
@@ -22,7 +23,7 @@ export interface MixingChain {
   verdict: { tone: StateTone; words: string };
 }
 
-const source = "trade formulas, section 4; nominal, with the viscosity of water";
+const source = sourceOf("mixing");
 
 type Value = (known: number[]) => number;
 
@@ -32,6 +33,17 @@ function had(quantity: Figure["quantity"], formula: string, inputs: MadeInput[],
   return lack
     ? missingFigure(quantity, `enter the ${lack.name}`, made)
     : figure(quantity, value(inputs.map((input) => input.value as number)), made);
+}
+
+/** The stirrer of a series' jars; a study from before it stood there may have it with the plant's mixing only. */
+export function jarStirrer(
+  mixing: Mixing,
+  { protocol }: RecordOf<"series">,
+): { powerNumber: number | null; diameterMm: number | null } {
+  return {
+    powerNumber: protocol.stirrerPowerNumber ?? mixing.jarPowerNumber,
+    diameterMm: protocol.stirrerDiameterMm ?? mixing.jarPaddleMm,
+  };
 }
 
 /** Beyond a factor of two either way the jars and the plant are not called alike (common practice, no source). */
@@ -53,6 +65,7 @@ export function mixingChain(
   },
 ): MixingChain {
   const { protocol } = series;
+  const jarPaddle = jarStirrer(mixing, series);
   const density: MadeInput = { name: "density of the sludge", value: conditions.densityKgPerL, unit: "kg/L" };
   const viscosity = (celsius: number | null, name: string): MadeInput => ({
     name,
@@ -70,8 +83,8 @@ export function mixingChain(
     unit: "m³/h",
   };
   const benchInputs: MadeInput[] = [
-    { name: "power number of the jar's paddle", value: mixing.jarPowerNumber, unit: "" },
-    { name: "diameter of the jar's paddle", value: mixing.jarPaddleMm, unit: "mm" },
+    { name: "power number of the jar's paddle", value: jarPaddle.powerNumber, unit: "" },
+    { name: "diameter of the jar's paddle", value: jarPaddle.diameterMm, unit: "mm" },
     { name: "sample volume of the series", value: series.sampleVolumeMl, unit: "mL" },
     { name: "fast speed of the series", value: protocol.fastRpm, unit: "rpm" },
     { name: "fast time of the series", value: protocol.fastS, unit: "s" },

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../../outcome.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { nextDose, type NextDose } from "../../plant/bench-factor.ts";
 import { rectangular } from "../../bench/dose-uncertainty.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
@@ -192,7 +193,7 @@ function doseFigure(
       ? "bench dose x factor; range from the parts in quadrature, each at its own 95 % (Student's for the factor)"
       : "bench dose; range from the parts in quadrature at 95 %",
     inputs,
-    source: "trade formulas, sections 5 and 8; JCGM 100 for the sum in quadrature",
+    source: sourceOf("quotedDose"),
   };
   if (factor && !factor.factor.ok) return missingFigure("doseKgPerT", factor.factor.message, made);
   // Without the curve's own fit the largest part is missing: a range of the rest would look surer than anybody is.
@@ -278,7 +279,7 @@ export function doseOfFlow(
         unit: relative === null || relative === 0 ? "" : "%",
       })),
     ],
-    source: "trade formulas, sections 2.2 and 7",
+    source: sourceOf("runDose"),
   };
   const dose = ((): Outcome<number> => {
     if (load.value === null) return bad(load.missing ?? "enter the feed");

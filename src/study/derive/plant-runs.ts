@@ -1,4 +1,5 @@
 import { capturePct } from "../../bench/capture.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
 import { flowAt } from "../../plant/pump-line.ts";
 import { drySolidsKgPerH } from "../../plant/rates.ts";
@@ -63,7 +64,7 @@ export function runChain(state: StudyState, runId: string): RunChain {
         unit: "kg/L",
       },
     ],
-    source: "trade formulas, section 7",
+    source: sourceOf("rates"),
   };
   const lacks =
     run.feedM3PerH === null
@@ -149,7 +150,7 @@ function runPolymer(state: StudyState, run: Run, runDose: RunDose, load: Figure)
     formula:
       "1000 x active / load; a draw-down counts before the container, the container before the pump line",
     inputs,
-    source: "trade formulas, sections 7 and 8",
+    source: sourceOf("runDose"),
   };
   return {
     runDose,
@@ -198,7 +199,7 @@ function captureOf(run: Run, polymers: RunPolymer[], load: Figure, density: numb
       { name: "wash water", value: run.washM3PerH, unit: "m³/h" },
       { name: "added liquid over feed, by mass", value: dilution, unit: "" },
     ],
-    source: "three-stream balance with added water: trade formulas, section 3.4",
+    source: sourceOf("capture"),
   };
   const lack = (words: string) => missingFigure("percent", words, made);
   if (run.cakePct === null) return lack("enter the cake's solids");

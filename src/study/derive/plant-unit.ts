@@ -5,6 +5,7 @@ import {
   productUse,
   stockDays,
 } from "../../plant/make-down-unit.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import type { RecordOf } from "../schema/records.ts";
 import type { Figure, MadeInput } from "./figure.ts";
 import { made, type NamedFigure } from "./plant-figures.ts";
@@ -164,7 +165,7 @@ export function landChain(land: RecordOf<"landLimit">, doses: number[]): LandCha
       { name: "dry solids spread", value: land.drySolidsTPerHa, unit: "t/ha" },
     ],
     ([kg, t]) => landDoseLimitKgPerT(kg!, t!),
-    "division of the user's own figures; trade formulas, section 10",
+    sourceOf("outlet"),
   ).figure;
   const total = made(
     "Dose, all together",

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../../outcome.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { plantRates, type PolymerRates, type Rates, type RatesInput } from "../../plant/rates.ts";
 import { settingFor, type PumpSetting } from "../../plant/pump-line.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
@@ -141,7 +142,7 @@ function casePolymer(polymer: PlantPolymer, rates: PolymerRates, load: Figure): 
     { name: "dose, active", value: polymer.doseKgPerT, unit: "kg/t" },
     { name: `active share of ${product.label}`, value: product.activePct, unit: "%" },
   ];
-  const source = "trade formulas, section 7";
+  const source = sourceOf("rates");
   const dry = product.form === "dry";
   const neatMade: Made = {
     formula: dry ? "load x dose / active share" : "load x dose / active share / density",

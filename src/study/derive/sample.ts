@@ -1,4 +1,5 @@
 import { sludgeDensityKgPerL } from "../../sample/density.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import {
   feedDifferenceLimitPct,
   replicates,
@@ -31,8 +32,8 @@ export interface SampleChain {
   warnings: string[];
 }
 
-const solidsSource = "Standard Methods 2540 G; EN 15934 and EN 15935 (numbers from memory)";
-const densitySource = "two-part density of solids and water, textbook approach, from memory";
+const solidsSource = sourceOf("solids");
+const densitySource = sourceOf("density");
 const assumedVolatilePct = 75;
 
 function dishChain(dish: RecordOf<"dish">): DishChain {

@@ -1,4 +1,4 @@
-import { responses } from "../../responses/registry.ts";
+import { fileSlots } from "../../responses/registry.ts";
 import type { RecordOf } from "../schema/records.ts";
 import type { Field, Slot } from "../../exchange/columns.ts";
 import type { FileCell, FileSlot } from "../../responses/response.ts";
@@ -22,12 +22,12 @@ export interface ReadResult {
 
 /** One thing read of a jar as columns of a file. */
 export type JarSlot = FileSlot<Field> & { slot: Slot };
-export const fileSlots = responses.flatMap((one): readonly FileSlot[] => one.files) as unknown as JarSlot[];
+const jarSlots = fileSlots as unknown as JarSlot[];
 
 const reasons = leftOutSchema.shape.reason.options;
 
 function specOf(result: Result, series: Series): JarSlot {
-  return fileSlots.find(
+  return jarSlots.find(
     ({ kinds, holds }) => kinds.includes(result.kind) && (!holds || holds(result as never, series)),
   )!;
 }
@@ -47,7 +47,7 @@ export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut
 
 /** The slots that a file has any column of; the others need not be looked at in each row. */
 export function slotsWith(has: (field: Field) => boolean): JarSlot[] {
-  return fileSlots.filter(({ slot, fields }) =>
+  return jarSlots.filter(({ slot, fields }) =>
     [...Object.keys(fields), `${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`].some((field) =>
       has(field as Field),
     ),

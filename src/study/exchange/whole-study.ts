@@ -4,7 +4,7 @@ import { applyCommand, type SimpleCommand } from "../commands.ts";
 import { emptyState, kinds, recordSchemas, type AnyRecord, type StudyState } from "../schema/records.ts";
 
 /** A whole study as one JSON value: every record by its kind, in the order of their ids. History is not in it. */
-export const studyDocumentSchema = z.strictObject({
+const studyDocumentSchema = z.strictObject({
   format: z.literal("flocwright-study"),
   version: z.literal(1),
   records: z.strictObject(

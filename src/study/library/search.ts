@@ -6,7 +6,7 @@ export function foldText(text: string): string {
 }
 
 /** Everything of a row that words are looked for in, folded. */
-export function wordsOf(row: LibraryRow): string {
+function wordsOf(row: LibraryRow): string {
   const parts = [
     row.studyName,
     row.fileName,
@@ -65,7 +65,7 @@ function compareKeys(left: Key[], right: Key[]): number {
 const exactly = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Puts rows in the order of a column; rows without its value come last in both directions. */
-export function compareRows(column: SortColumn, down: boolean): (a: LibraryRow, b: LibraryRow) => number {
+function compareRows(column: SortColumn, down: boolean): (a: LibraryRow, b: LibraryRow) => number {
   const { group, keys } = orders[column];
   return (a, b) => {
     const [left, right] = [keys(a), keys(b)];

@@ -8,7 +8,7 @@ const rangeSchema = z
   .refine((range) => range.high > range.low, "has its high end below its low end");
 
 /** How the jars of a series are treated, so that two days can be compared. */
-export const protocolSchema = z.strictObject({
+const protocolSchema = z.strictObject({
   fastRpm: unknown(positive(10_000)),
   fastS: unknown(positive(3600)),
   slowRpm: unknown(positive(10_000)),

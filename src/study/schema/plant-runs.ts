@@ -87,10 +87,11 @@ export const landLimitSchema = z.strictObject({
   otherDoseKgPerT: unknown(notNegative(10_000)),
 });
 
-/** Where the plant mixes one polymer in, and the stirrer of the jars it is held against. */
+/** Where the plant mixes one polymer in; the jars that it is held against stand in their series. */
 export const mixingSchema = z.strictObject({
   id: idSchema,
   makeDownId: idSchema,
+  /** the jars' stirrer as studies kept it before it stood in the series alone; read where the series has none */
   jarPowerNumber: unknown(positive(50)),
   jarPaddleMm: unknown(positive(1000)),
   place: z.enum(["tank", "in-line"]).default("in-line"),

@@ -2,14 +2,7 @@ import { z } from "zod";
 import { idSchema, instantSchema, labelSchema, noteSchema } from "./common.ts";
 import { between, positive, sharePct, unknown } from "../../units/number-schema.ts";
 
-export const productFormSchema = z.enum([
-  "dry",
-  "emulsion",
-  "dispersion",
-  "solution",
-  "mannich",
-  "metal-salt",
-]);
+const productFormSchema = z.enum(["dry", "emulsion", "dispersion", "solution", "mannich", "metal-salt"]);
 
 /** A polymer as supplied: one lot of one product. */
 export const productSchema = z.strictObject({

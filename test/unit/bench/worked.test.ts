@@ -1,19 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { capturePct, captureUncertaintyPct } from "../../../src/bench/capture.ts";
-import {
-  basisSlip,
-  doseFromSyringe,
-  doseOnFeedMgPerL,
-  drySolidsG,
-  syringeForDose,
-} from "../../../src/bench/dose.ts";
+import { capturePct } from "../../../src/bench/capture.ts";
+import { basisSlip, doseFromSyringe, drySolidsG, syringeForDose } from "../../../src/bench/dose.ts";
 import {
   combineUncertainty,
   rectangular,
   type UncertaintyPart,
 } from "../../../src/bench/dose-uncertainty.ts";
 import {
-  compressibility,
   cstAt20C,
   drainedPct,
   filtrationResistance,
@@ -27,12 +20,10 @@ import {
   pouringGradientPerS,
   stirredMixing,
   stirrerPowerW,
-  torquePowerW,
 } from "../../../src/bench/mixing.ts";
 import { waterViscosityMPaS } from "../../../src/bench/water.ts";
 import { asSuppliedDose } from "../../../src/product/make-down.ts";
 import { quotedHalfWidth } from "../../../src/choice/quoted-dose.ts";
-import { totalSolidsGPerL } from "../../../src/sample/density.ts";
 
 // Source of all figures here: the project's trade table, sections 1, 2 and 4, each recomputed independently.
 const basis = {
@@ -53,7 +44,6 @@ describe("worked 1.1, the jar's dose", () => {
     const dose = had(doseFromSyringe(25, basis));
     expect(dose).toBeCloseTo(3.98804, 5);
     expect(dose * 2).toBeCloseTo(7.97607, 5);
-    expect(doseOnFeedMgPerL(dose, totalSolidsGPerL(2.5, 1.003))).toBeCloseTo(100, 3);
     expect(had(syringeForDose(4, basis))).toBeCloseTo(25.075, 10);
     expect(asSuppliedDose(dose, 42)).toBeCloseTo(9.49532, 5);
     expect(asSuppliedDose(dose, 42) * 2).toBeCloseTo(18.9906, 4);
@@ -101,9 +91,6 @@ test("worked 3.2, capture by the three-stream balance with added water", () => {
   expect(had(capturePct({ ...solids, dilution: 0 }))).toBeCloseTo(97.8937, 4);
   expect(had(capturePct({ ...solids, dilution: 0.05 }))).toBeCloseTo(97.7733, 4);
   expect(had(capturePct({ ...solids, dilution: 0.35 }))).toBeCloseTo(97.0512, 4);
-  expect(
-    captureUncertaintyPct({ ...solids, dilution: 0.35 }, { feedPct: 0.03, filtratePct: 0.006, cakePct: 0.3 }),
-  ).toBeCloseTo(0.298, 3);
   expect(capturePct({ feedPct: 2.5, cakePct: 2, filtratePct: 0.06, dilution: 0 }).ok).toBe(false);
 });
 
@@ -115,7 +102,7 @@ test("worked 4, CST, drainage, press, time to filter", () => {
   expect(normalisedFilterTime(95, 25)).toBeCloseTo(3.8, 10);
 });
 
-test("worked 4.1, specific resistance and compressibility", () => {
+test("worked 4.1, specific resistance", () => {
   const volumes = [20, 40, 60, 80, 100, 120];
   const seconds = [6.6, 16.4, 29.5, 45.8, 65.2, 87.9];
   const srf = had(
@@ -129,7 +116,6 @@ test("worked 4.1, specific resistance and compressibility", () => {
   expect(srf.r2).toBeCloseTo(0.9999875, 7);
   expect(srf.srfMPerKg / 1e11).toBeCloseTo(2.33467, 4);
   expect(srf.mediumPerM / 1e10).toBeCloseTo(4.6978, 3);
-  expect(compressibility({ kPa: 50, srf: 1.2e12 }, { kPa: 200, srf: 2.9e12 })).toBeCloseTo(0.63651, 5);
 });
 
 test("worked 4.2, mixing", () => {
@@ -142,8 +128,7 @@ test("worked 4.2, mixing", () => {
     expect(p / power).toBeCloseTo(1, 4);
     expect(stirredMixing(p, waterViscosityMPaS(20), 2, 30).gradientPerS / gradient).toBeCloseTo(1, 3);
   }
-  expect(torquePowerW(2, 300)).toBeCloseTo(0.0628319, 7);
-  expect(gradientPerS(torquePowerW(2, 300), waterViscosityMPaS(20), 0.5)).toBeCloseTo(354.2, 1);
+  expect(gradientPerS(0.0628319, waterViscosityMPaS(20), 0.5)).toBeCloseTo(354.2, 1);
   expect(pouringGradientPerS(10, 0.15, 15, waterViscosityMPaS(20), 0.998204)).toBeCloseTo(988.6, 1);
   expect(inLineGradientPerS(15, waterViscosityMPaS(20), 1)).toBeCloseTo(3870, 0);
 });

@@ -13,7 +13,7 @@ import {
 import { meteringFigures, turndownNeeded } from "../../../src/plant/metering.ts";
 import { choosePumpModel, withinPanel } from "../../../src/plant/pump-model.ts";
 import { drawError, flowAt, settingFor } from "../../../src/plant/pump-line.ts";
-import { strokeAtHeldSpeed, strokeSpeedFlow } from "../../../src/plant/stroke-speed.ts";
+import { strokeAtHeldSpeed } from "../../../src/plant/stroke-speed.ts";
 
 const had = <T>(outcome: { ok: true; value: T } | { ok: false; message: string }): T => {
   if (!outcome.ok) throw new Error(outcome.message);
@@ -158,7 +158,9 @@ describe("pumps beyond the straight line", () => {
     expect(settingFor(line, 77.2846).status).toBe("above");
   });
   test("stroke times speed: draws at several speeds fall on one line at the held speed (source: trade 7, recomputed)", () => {
-    expect(strokeSpeedFlow(120, 60, 75, 8)).toBeCloseTo(50.87, 3);
+    // 120 L/h at full stroke and speed, nothing at 8 % stroke
+    const flowOf = (stroke: number, speed: number) => ((120 * (stroke - 8)) / (100 - 8)) * (speed / 100);
+    expect(flowOf(60, 75)).toBeCloseTo(50.87, 3);
     const draws = [
       [30, 100],
       [60, 75],
@@ -166,7 +168,7 @@ describe("pumps beyond the straight line", () => {
       [100, 100],
     ].map(([stroke, speed]) => ({
       setting: strokeAtHeldSpeed(stroke!, speed!, 75, 8),
-      flow: strokeSpeedFlow(120, stroke!, speed!, 8),
+      flow: flowOf(stroke!, speed!),
     }));
     const model = had(choosePumpModel(draws, wish));
     expect(settingFor(model.line, 50.869565217).pct).toBeCloseTo(60, 6);

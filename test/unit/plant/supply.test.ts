@@ -72,9 +72,13 @@ test("bench against plant mixing: alike, too much, too little, and the jar time 
   expect(mixingChain({ ...record, pressureDropKPa: 1 }, series, conditions).verdict.words).toMatch(
     /mixes less .*turn up the valve/,
   );
-  const gap = mixingChain({ ...record, jarPaddleMm: null }, series, conditions);
+  const bare = { ...series, protocol: { ...series.protocol, stirrerDiameterMm: null } };
+  const gap = mixingChain(record, bare, conditions);
   expect(gap.verdict.words).toMatch(/diameter of the jar's paddle/);
   expect(gap.ratio.value).toBeNull();
+  // a study from before the stirrer stood in the series alone
+  const older = mixingChain({ ...record, jarPaddleMm: 50 }, bare, conditions);
+  expect(older.ratio.value).toBeCloseTo(one.ratio.value!, 12);
   // source: trade formulas, section 6: 20.6 m³/h, DN 100, 60 s needs 43.715 m of pipe
   const pipe = mixingChain({ ...record, wantedDelayS: 60 }, series, { ...conditions, feedM3PerH: 20.6 });
   expect(pipe.pipeNeeded.value).toBeCloseTo(43.715, 3);

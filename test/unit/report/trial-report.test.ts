@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from "vitest";
-import { methods } from "../../../src/report/methods.ts";
+import { methods } from "../../../src/methods/methods.ts";
 import { paperDocument } from "../../../src/report/paper.ts";
 import { runsSection } from "../../../src/report/runs-section.ts";
 import { fitSeries } from "../../../src/report/series-fits.ts";
@@ -28,7 +28,7 @@ describe("the report of the demo holds the whole trial", () => {
   });
   test("every jar with every reading, re-reads beside each other, a bound as a bound", () => {
     expect(text).toContain("1 (no polymer) 3 0 0 0.000 49.7 1 18 at 10 > 1000 1480 148 9.8 94.59");
-    expect(text).toContain("8 2 5 31.1 5.000 18.6 5 229 at 10 46; 44.8 82 14 19.41 5");
+    expect(text).toContain("8 2 5 31.1 5.000 18.6 5 229 at 10 46; 44.8 82 14 19.41 99.66");
     expect(text).toContain("read again after inverting the vial");
     const page = parsed(whole);
     const jars = [...page.querySelectorAll("table")].filter(({ caption }) =>

@@ -12,7 +12,7 @@ export function hasReading(jar: JarChain, reading: string, field: string): boole
 }
 
 /** The steps of one jar as this series runs its jars. */
-export function stepsOf(chain: SeriesChain, jar: JarChain): RunStep[] {
+function stepsOf(chain: SeriesChain, jar: JarChain): RunStep[] {
   const { series } = chain;
   const dosed = (letter: "A" | "B") => {
     const syringe = letter === "A" ? jar.jar.syringeAMl : jar.jar.syringeBMl;
