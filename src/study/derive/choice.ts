@@ -6,6 +6,7 @@ import { workingWindow, type LimitHolding, type WorkingWindow } from "../../choi
 import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { responseCurve } from "../../curve/bands.ts";
 import type { ResponseCurve } from "../../curve/types.ts";
+import { choiceChainWords } from "../../words/choice-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { SeriesChain } from "./jars.ts";
 
@@ -42,32 +43,37 @@ const limitFields: LimitField[] = [
     field: "turbidityAtMost",
     response: "turbidity_ntu",
     side: "at-most",
-    words: (v, u) => `turbidity at most ${v} ${u}`,
+    words: (value, unit) => choiceChainWords.limits.turbidity(value, unit),
   },
   {
     field: "filtrateTssAtMostMgPerL",
     response: "filtrate_tss_mg_per_l",
     side: "at-most",
-    words: (v) => `filtrate TSS at most ${v} mg/L`,
+    words: (value) => choiceChainWords.limits.filtrateTss(value),
   },
-  { field: "cstAtMostS", response: "cst_s", side: "at-most", words: (v) => `CST at most ${v} s` },
+  {
+    field: "cstAtMostS",
+    response: "cst_s",
+    side: "at-most",
+    words: (value) => choiceChainWords.limits.cst(value),
+  },
   {
     field: "cakeAtLeastPct",
     response: "cake_ts_pct",
     side: "at-least",
-    words: (v) => `cake TS at least ${v} %`,
+    words: (value) => choiceChainWords.limits.cake(value),
   },
   {
     field: "drainedAtLeastMl",
     response: "drained_ml",
     side: "at-least",
-    words: (v) => `drained at least ${v} mL`,
+    words: (value) => choiceChainWords.limits.drained(value),
   },
   {
     field: "captureAtLeastPct",
     response: "capture_pct",
     side: "at-least",
-    words: (v) => `capture at least ${v} %`,
+    words: (value) => choiceChainWords.limits.capture(value),
   },
 ];
 
@@ -91,16 +97,28 @@ export function limitsOf(
   });
 }
 
-/** Names of responses as the engineer reads them. */
-export const responseWords: Record<string, { label: string; unit: string }> = {
-  turbidity_ntu: { label: "Turbidity", unit: "NTU" },
-  filtrate_tss_mg_per_l: { label: "Filtrate TSS", unit: "mg/L" },
-  cst_s: { label: "CST", unit: "s" },
-  srf_tm_per_kg: { label: "SRF", unit: "Tm/kg" },
-  cake_ts_pct: { label: "Cake TS", unit: "%" },
-  drained_ml: { label: "Drained", unit: "mL" },
-  capture_pct: { label: "Capture", unit: "%" },
+const responseUnits: Record<keyof typeof choiceChainWords.responses, string> = {
+  turbidity_ntu: "NTU",
+  filtrate_tss_mg_per_l: "mg/L",
+  cst_s: "s",
+  srf_tm_per_kg: "Tm/kg",
+  cake_ts_pct: "%",
+  drained_ml: "mL",
+  capture_pct: "%",
 };
+
+/** Names of responses as the engineer reads them, in the language spoken when they are read. */
+export const responseWords: Record<string, { readonly label: string; unit: string }> = Object.fromEntries(
+  (Object.keys(responseUnits) as (keyof typeof responseUnits)[]).map((name) => [
+    name,
+    {
+      get label() {
+        return choiceChainWords.responses[name];
+      },
+      unit: responseUnits[name],
+    },
+  ]),
+);
 
 /** The curve of a converged fit for each response that has a shape to offer. */
 export function curvesOf(workings: ResponseWorking[]): ResponseCurve[] {
@@ -223,7 +241,7 @@ export function choiceChain(
     if (!curve) {
       unjudged.push({
         words: limit.words,
-        why: "this response has no fitted curve, so the limit cannot be judged",
+        why: choiceChainWords.noCurve,
       });
       continue;
     }
@@ -234,7 +252,8 @@ export function choiceChain(
   const located: Located[] = workings.flatMap(({ analysis }) => {
     const { verdict, name } = analysis;
     if (verdict.kind === "none" || typeof verdict.dose !== "number") return [];
-    const words = `${verdict.kind === "knee" ? "knee" : "best"} of ${responseWords[name]?.label ?? name}`;
+    const label = responseWords[name]?.label ?? name;
+    const words = verdict.kind === "knee" ? choiceChainWords.kneeOf(label) : choiceChainWords.bestOf(label);
     return [
       {
         response: name,
@@ -266,6 +285,6 @@ export function choiceChain(
       })),
     }),
     cost,
-    costNote: ownCapture ? "" : "Over-dose not priced: capture was not read, so a constant stands in for it.",
+    costNote: ownCapture ? "" : choiceChainWords.overDoseNotPriced,
   };
 }

@@ -30,7 +30,7 @@ const flat = (table: LanguageTable) =>
   new Map(Object.entries(table).flatMap(([name, texts]) => paths(texts, name)));
 
 /** Texts that are the same word or sign in both languages. */
-const shared = new Set<string>([]);
+const shared = new Set<string>(["choiceChain.responses.cst_s"]);
 
 async function english(): Promise<LanguageTable> {
   for (const name of areaFiles) await import(join(folder, name));
