@@ -1,12 +1,11 @@
 import type { QuantityKind } from "../../units/display.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import { figure, missingFigure, type Figure, type MadeInput } from "./figure.ts";
 
 export interface NamedFigure {
   title: string;
   figure: Figure;
 }
-
-const usualSource = "trade formulas, section 7";
 
 /** An input with what to do where it is missing, if that is more than entering it. */
 export type Asked = MadeInput & { ask?: string };
@@ -18,7 +17,7 @@ export function made(
   formula: string,
   inputs: Asked[],
   value: (known: number[]) => number | string,
-  source = usualSource,
+  source = plantInputWords.source,
 ): NamedFigure {
   const lack = inputs.find((input) => input.value === null);
   const how = {
@@ -26,7 +25,8 @@ export function made(
     inputs: inputs.map(({ name, value: input, unit }) => ({ name, value: input, unit })),
     source,
   };
-  if (lack) return { title, figure: missingFigure(quantity, lack.ask ?? `enter the ${lack.name}`, how) };
+  if (lack)
+    return { title, figure: missingFigure(quantity, lack.ask ?? plantInputWords.enter(lack.name), how) };
   const result = value(inputs.map((input) => input.value as number));
   return {
     title,
