@@ -7,6 +7,7 @@ import { workingWindow, type LimitHolding, type WorkingWindow } from "../../choi
 import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { responseCurve } from "../../curve/bands.ts";
 import type { ResponseCurve } from "../../curve/types.ts";
+import { choiceChainWords } from "../../words/choice-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { SeriesChain } from "./jars.ts";
 
@@ -43,32 +44,37 @@ const limitFields: LimitField[] = [
     field: "turbidityAtMost",
     response: "turbidity_ntu",
     side: "at-most",
-    words: (v, u) => `turbidity at most ${v} ${u}`,
+    words: (value, unit) => choiceChainWords.limits.turbidity(value, unit),
   },
   {
     field: "filtrateTssAtMostMgPerL",
     response: "filtrate_tss_mg_per_l",
     side: "at-most",
-    words: (v) => `filtrate TSS at most ${v} mg/L`,
+    words: (value) => choiceChainWords.limits.filtrateTss(value),
   },
-  { field: "cstAtMostS", response: "cst_s", side: "at-most", words: (v) => `CST at most ${v} s` },
+  {
+    field: "cstAtMostS",
+    response: "cst_s",
+    side: "at-most",
+    words: (value) => choiceChainWords.limits.cst(value),
+  },
   {
     field: "cakeAtLeastPct",
     response: "cake_ts_pct",
     side: "at-least",
-    words: (v) => `cake TS at least ${v} %`,
+    words: (value) => choiceChainWords.limits.cake(value),
   },
   {
     field: "drainedAtLeastMl",
     response: "drained_ml",
     side: "at-least",
-    words: (v) => `drained at least ${v} mL`,
+    words: (value) => choiceChainWords.limits.drained(value),
   },
   {
     field: "captureAtLeastPct",
     response: "capture_pct",
     side: "at-least",
-    words: (v) => `capture at least ${v} %`,
+    words: (value) => choiceChainWords.limits.capture(value),
   },
 ];
 
@@ -213,7 +219,7 @@ export function choiceChain(
     if (!curve) {
       unjudged.push({
         words: limit.words,
-        why: "this response has no fitted curve, so the limit cannot be judged",
+        why: choiceChainWords.noCurve,
       });
       continue;
     }
@@ -224,7 +230,8 @@ export function choiceChain(
   const located: Located[] = workings.flatMap(({ analysis }) => {
     const { verdict, name } = analysis;
     if (verdict.kind === "none" || typeof verdict.dose !== "number") return [];
-    const words = `${verdict.kind === "knee" ? "knee" : "best"} of ${responseWords[name]?.label ?? name}`;
+    const label = responseWords[name]?.label ?? name;
+    const words = verdict.kind === "knee" ? choiceChainWords.kneeOf(label) : choiceChainWords.bestOf(label);
     return [
       {
         response: name,
@@ -256,6 +263,6 @@ export function choiceChain(
       })),
     }),
     cost,
-    costNote: ownCapture ? "" : "Over-dose not priced: capture was not read, so a constant stands in for it.",
+    costNote: ownCapture ? "" : choiceChainWords.overDoseNotPriced,
   };
 }

@@ -3,14 +3,11 @@ import { costAt } from "../../choice/cost.ts";
 import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { simulateSurface } from "../../curve/surface-bands.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
+import { choiceChainWords } from "../../words/choice-chain.ts";
 import type { StudyState } from "../schema/records.ts";
 import { choiceChain, type Targets } from "./choice.ts";
 import type { SeriesChain } from "./jars.ts";
 import { pairChain } from "./pair-choice.ts";
-
-// A series whose disposal cannot be priced would win every comparison.
-const noDisposal =
-  "its disposal cannot be priced, for cake or capture was not read there: enter a capture where it was not read.";
 
 /** A series as an alternative on cost: its cheapest dose or pair within the limits of `targets`, or why it has none. */
 export function alternativeOf(
@@ -24,12 +21,14 @@ export function alternativeOf(
   const own = { ...targets, assumedCapturePct: targets.assumedCapturePct ?? null };
   if (workings.some(({ surface }) => surface)) {
     const pair = pairChain(state, chain, workings, number, own);
-    if (!pair?.cheapest) return bad(`${name}: no limit of this comparison can be judged there.`);
-    if (pair.cheapest.kind === "empty") return bad(`${name}: ${pair.cheapest.sentence}`);
+    if (!pair?.cheapest) return bad(choiceChainWords.noLimitJudged(name));
+    if (pair.cheapest.kind === "empty") return bad(choiceChainWords.ofSeries(name, pair.cheapest.sentence));
     const at = pair.cheapest.pair;
     const parts = pair.costAt(at);
-    if (parts.total === null) return bad(`${name}: a polymer has no price or active share.`);
-    if (parts.disposal === null && targets.disposalPerWetT !== null) return bad(`${name}: ${noDisposal}`);
+    if (parts.total === null) return bad(choiceChainWords.noPolymerPrice(name));
+    // A series whose disposal cannot be priced would win every comparison.
+    if (parts.disposal === null && targets.disposalPerWetT !== null)
+      return bad(choiceChainWords.noDisposal(name));
     const cake = pair.surfaces.find(({ response }) => response === "cake_ts_pct")?.surface;
     const polymer = (parts.polymerA ?? 0) + (parts.polymerB ?? 0);
     return good({
@@ -47,10 +46,11 @@ export function alternativeOf(
   }
   const choice = choiceChain(state, chain, workings, number, own);
   const rule = choice?.rules.find((one) => one.rule === "cheapest-in-limits");
-  if (!choice || !rule) return bad(`${name}: nothing is fitted there yet.`);
-  if (rule.dose === null) return bad(`${name}: ${rule.why}`);
-  if (rule.cost?.total == null) return bad(`${name}: the polymer has no price or active share.`);
-  if (rule.cost.disposal === null && targets.disposalPerWetT !== null) return bad(`${name}: ${noDisposal}`);
+  if (!choice || !rule) return bad(choiceChainWords.nothingFitted(name));
+  if (rule.dose === null) return bad(choiceChainWords.ofSeries(name, rule.why));
+  if (rule.cost?.total == null) return bad(choiceChainWords.noPrice(name));
+  if (rule.cost.disposal === null && targets.disposalPerWetT !== null)
+    return bad(choiceChainWords.noDisposal(name));
   const dose = rule.dose;
   const curve = (response: string) => choice.curves.find((one) => one.response === response);
   return good({

@@ -1,4 +1,5 @@
 import { fieldUnit, fieldWords } from "../issue-words.ts";
+import { decisionChainWords } from "../../words/decision-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { childrenOf } from "../tables.ts";
 import type { StateTone } from "./tone.ts";
@@ -38,6 +39,7 @@ function valuesOf(what: string, record: { id: string }): SnapshotValue[] {
     const name = `${what} ${fieldWords(field)}`;
     if (typeof value === "number" || typeof value === "string")
       return value === "" ? [] : [{ key, name, value }];
+    // Kept with the approval and compared with it later, so the same in every language; translated where it is shown.
     if (typeof value === "boolean") return [{ key, name, value: value ? "yes" : "no" }];
     return [{ key, name, value: JSON.stringify(value).slice(0, 2000) }];
   });
@@ -59,18 +61,21 @@ export function upstreamOf(state: StudyState, seriesId: string): SnapshotValue[]
     .sort((a, b) => (a.id < b.id ? -1 : 1));
   const targets = Object.values(state.targets).filter((one) => one.seriesId === seriesId);
   return [
-    ...(sample ? valuesOf(`sample ${sample.label}`, sample) : []),
-    ...dishes.flatMap((dish) => valuesOf(`dish ${dish.label}`, dish)),
+    ...(sample ? valuesOf(decisionChainWords.sample(sample.label), sample) : []),
+    ...dishes.flatMap((dish) => valuesOf(decisionChainWords.dish(dish.label), dish)),
     ...stocks.flatMap((stock) => [
-      ...valuesOf(`stock ${stock.label}`, stock),
-      ...valuesOf(`product ${state.product[stock.productId]!.label}`, state.product[stock.productId]!),
+      ...valuesOf(decisionChainWords.stock(stock.label), stock),
+      ...valuesOf(
+        decisionChainWords.product(state.product[stock.productId]!.label),
+        state.product[stock.productId]!,
+      ),
     ]),
-    ...valuesOf(`series ${series.label}`, series),
-    ...jars.flatMap((jar) => valuesOf(`jar ${jar.label}`, jar)),
+    ...valuesOf(decisionChainWords.series(series.label), series),
+    ...jars.flatMap((jar) => valuesOf(decisionChainWords.jar(jar.label), jar)),
     ...readings.flatMap((reading, index) =>
-      valuesOf(`jar ${jarIds.get(reading.jarId) ?? ""} reading ${index + 1}`, reading),
+      valuesOf(decisionChainWords.reading(jarIds.get(reading.jarId) ?? "", index + 1), reading),
     ),
-    ...targets.flatMap((one) => valuesOf("targets", one)),
+    ...targets.flatMap((one) => valuesOf(decisionChainWords.targets, one)),
   ];
 }
 
@@ -78,7 +83,8 @@ export interface DecisionChain {
   decision: Decision;
   /** the first input that moved since, in words; null while nothing has */
   moved: string | null;
-  word: "approved" | "out of date";
+  /** where it stands, as shown */
+  word: string;
   tone: StateTone;
 }
 
@@ -89,7 +95,12 @@ export function decisionChain(state: StudyState, seriesId: string): DecisionChai
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : a.id < b.id ? 1 : -1))[0];
   if (!decision) return null;
   const moved = firstMoved(decision.snapshot, upstreamOf(state, seriesId));
-  return { decision, moved, word: moved ? "out of date" : "approved", tone: moved ? "warn" : "good" };
+  return {
+    decision,
+    moved,
+    word: moved ? decisionChainWords.outOfDate : decisionChainWords.approved,
+    tone: moved ? "warn" : "good",
+  };
 }
 
 /** The parts of a value: a nested record's own fields without those that are empty, else the value itself. */
@@ -113,6 +124,14 @@ function partsOf(one: SnapshotValue | undefined): Map<string, string> {
   return new Map([["", text]]);
 }
 
+/** A kept value as a sentence shows it. */
+function shownValue(text: string | undefined, unit: string): string {
+  if (text === undefined) return decisionChainWords.nothing;
+  if (text === "yes") return decisionChainWords.yes;
+  if (text === "no") return decisionChainWords.no;
+  return `${text.slice(0, 60)}${unit && text !== "" ? ` ${unit}` : ""}`;
+}
+
 /** The first part of a value that moved, in words; null where none did (a field that is new and empty is no move). */
 function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | undefined): string | null {
   const [old, now] = [partsOf(before), partsOf(after)];
@@ -121,11 +140,9 @@ function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | und
     if (old.get(field) === now.get(field)) continue;
     const what = field === "" ? name : `${name}, ${fieldWords(field)}`;
     const unit = fieldUnit(field === "" ? ((after ?? before)!.key.split(" ").at(-1) ?? "") : field);
-    const words = (text: string | undefined) =>
-      text === undefined ? "nothing" : `${text.slice(0, 60)}${unit && text !== "" ? ` ${unit}` : ""}`;
     return now.has(field)
-      ? `${what} was ${words(old.get(field))} and is now ${words(now.get(field))}`
-      : `${what} was ${words(old.get(field))} and is gone`;
+      ? decisionChainWords.changed(what, shownValue(old.get(field), unit), shownValue(now.get(field), unit))
+      : decisionChainWords.gone(what, shownValue(old.get(field), unit));
   }
   return null;
 }

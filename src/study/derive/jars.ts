@@ -6,6 +6,7 @@ import { asSuppliedDose } from "../../product/make-down.ts";
 import { cakeTs } from "../../responses/cake-ts.ts";
 import { filtrateTss } from "../../responses/filtrate-tss.ts";
 import { counts, responseOf } from "../../responses/registry.ts";
+import { jarChainWords } from "../../words/jar-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { middleUncertainty } from "./jar-uncertainty.ts";
@@ -46,8 +47,6 @@ export interface SeriesChain {
   uncertaintyA: DoseUncertainty | null;
 }
 
-const doseSource = sourceOf("dose");
-
 function doseFigure(
   syringeMl: number | null,
   stock: StockChain | null,
@@ -58,30 +57,38 @@ function doseFigure(
 ): Figure {
   const volume = jar.sampleVolumeMl ?? series.sampleVolumeMl;
   const made: Made = {
-    formula: "1000 x syringe x solution density x strength / (sample volume x density x TS)",
+    formula: jarChainWords.doseFormula,
     inputs: [
-      { name: `syringe ${letter}`, value: syringeMl, unit: "mL" },
-      { name: "strength, active", value: stock?.active.value ?? null, unit: "%" },
-      { name: "solution density", value: stock?.stock.solutionDensityKgPerL ?? null, unit: "kg/L" },
-      { name: "sample volume", value: volume, unit: "mL" },
-      { name: "sludge density", value: sample.density.value, unit: "kg/L" },
+      { name: jarChainWords.syringe(letter), value: syringeMl, unit: "mL" },
+      { name: jarChainWords.strength, value: stock?.active.value ?? null, unit: "%" },
       {
-        name: sample.stage === "provisional" ? "total solids, provisional" : "total solids",
+        name: jarChainWords.solutionDensity,
+        value: stock?.stock.solutionDensityKgPerL ?? null,
+        unit: "kg/L",
+      },
+      { name: jarChainWords.sampleVolume, value: volume, unit: "mL" },
+      { name: jarChainWords.sludgeDensity, value: sample.density.value, unit: "kg/L" },
+      {
+        name:
+          sample.stage === "provisional" ? jarChainWords.totalSolidsProvisional : jarChainWords.totalSolids,
         value: sample.totalSolids.value,
         unit: "%",
       },
     ],
-    source: doseSource,
+    source: sourceOf("dose"),
   };
   const lack = (words: string) => missingFigure("doseKgPerT", words, made);
-  if (syringeMl === null) return lack(`enter the volume of solution ${letter}`);
+  if (syringeMl === null) return lack(jarChainWords.enterVolume(letter));
   if (syringeMl === 0) return figure("doseKgPerT", 0, made);
-  if (!stock) return lack(`pick the stock solution for polymer ${letter}`);
-  if (stock.active.value === null) return lack(`strength of ${stock.stock.label}: ${stock.active.missing}`);
-  if (stock.stock.solutionDensityKgPerL === null) return lack(`enter the density of ${stock.stock.label}`);
-  if (volume === null) return lack("enter the sample volume");
-  if (sample.totalSolids.value === null) return lack(`total solids: ${sample.totalSolids.missing}`);
-  if (sample.density.value === null) return lack(`density: ${sample.density.missing}`);
+  if (!stock) return lack(jarChainWords.pickStock(letter));
+  if (stock.active.value === null)
+    return lack(jarChainWords.lacksStrength(stock.stock.label, stock.active.missing ?? ""));
+  if (stock.stock.solutionDensityKgPerL === null)
+    return lack(jarChainWords.enterStockDensity(stock.stock.label));
+  if (volume === null) return lack(jarChainWords.enterSampleVolume);
+  if (sample.totalSolids.value === null)
+    return lack(jarChainWords.lacksTotalSolids(sample.totalSolids.missing ?? ""));
+  if (sample.density.value === null) return lack(jarChainWords.lacksDensity(sample.density.missing ?? ""));
   const basis: JarBasis = {
     sampleVolumeMl: volume,
     sampleDensityKgPerL: sample.density.value,
@@ -96,16 +103,16 @@ function doseFigure(
 function suppliedFigure(dose: Figure, stock: StockChain | null): Figure {
   const activePct = stock?.product.activePct ?? null;
   const made: Made = {
-    formula: "active dose / active share",
+    formula: jarChainWords.suppliedFormula,
     inputs: [
-      { name: "active dose", value: dose.value, unit: "kg/t" },
-      { name: "active share", value: activePct, unit: "%" },
+      { name: jarChainWords.activeDose, value: dose.value, unit: "kg/t" },
+      { name: jarChainWords.activeShare, value: activePct, unit: "%" },
     ],
     source: sourceOf("dose"),
   };
   if (dose.value === null) return missingFigure("asSuppliedKgPerT", dose.missing ?? "", made);
   if (dose.value === 0) return figure("asSuppliedKgPerT", 0, made);
-  if (activePct === null) return missingFigure("asSuppliedKgPerT", "enter the active share", made);
+  if (activePct === null) return missingFigure("asSuppliedKgPerT", jarChainWords.enterActiveShare, made);
   return figure("asSuppliedKgPerT", asSuppliedDose(dose.value, activePct), made);
 }
 
@@ -129,22 +136,20 @@ function captureFigure(
   const dilution =
     jar.addedMl === null || volume === null || density === null ? null : jar.addedMl / (volume * density);
   const made: Made = {
-    formula:
-      "C (F - (1 + d) E) / (F (C - E)), solids of feed F, cake C, filtrate E, added liquid d over feed",
+    formula: jarChainWords.captureFormula,
     inputs: [
-      { name: "feed TSS", value: feed.suspendedSolidsPct, unit: "%" },
-      { name: "filtrate TSS", value: tss, unit: "mg/L" },
-      { name: "cake TS", value: cake, unit: "%" },
-      { name: "added liquid over feed", value: dilution, unit: "" },
+      { name: jarChainWords.feedTss, value: feed.suspendedSolidsPct, unit: "%" },
+      { name: jarChainWords.filtrateTss, value: tss, unit: "mg/L" },
+      { name: jarChainWords.cakeTs, value: cake, unit: "%" },
+      { name: jarChainWords.addedLiquid, value: dilution, unit: "" },
     ],
     source: sourceOf("capture"),
   };
   const lack = (words: string) => missingFigure("percent", words, made);
-  if (tss === null) return lack("needs a filtrate TSS reading");
-  if (cake === null) return lack("needs a cake TS reading");
-  if (feed.suspendedSolidsPct === null)
-    return lack("mixed basis: enter the feed's suspended solids, TS includes what is dissolved");
-  if (dilution === null) return lack("needs the volumes added to this jar");
+  if (tss === null) return lack(jarChainWords.needsFiltrateTss);
+  if (cake === null) return lack(jarChainWords.needsCakeTs);
+  if (feed.suspendedSolidsPct === null) return lack(jarChainWords.mixedBasis);
+  if (dilution === null) return lack(jarChainWords.needsVolumes);
   const capture = capturePct({
     feedPct: feed.suspendedSolidsPct,
     cakePct: cake,

@@ -1,5 +1,6 @@
 import { cylinderBand, wideBandPct, type CylinderBand } from "../../plant/cylinder.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
+import { checkChainWords } from "../../words/check-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { Figure } from "./figure.ts";
 import type { FeedChain } from "./plant-feed.ts";
@@ -13,13 +14,13 @@ export function bandFor(chain: PumpChain, setting: number, seconds: number): Out
   const { tested } = chain.line.value;
   const slack = 1e-9 * (tested.high - tested.low);
   if (setting < tested.low - slack || setting > tested.high + slack)
-    return bad("this setting lies outside those proven by draw-down");
+    return bad(checkChainWords.outsideProven);
   const band = cylinderBand(chain.line.value, setting, seconds, {
     cylinderLimitMl: chain.pump.readingLimit,
     watchLimitS: chain.pump.watchLimitS,
   });
-  if (!band) return bad("two draw-downs alone do not say how far one may lie off: add a third");
-  if (!(band.expectedMl > 0)) return bad("the pump's line gives no flow at this setting");
+  if (!band) return bad(checkChainWords.twoDrawDowns);
+  if (!(band.expectedMl > 0)) return bad(checkChainWords.noFlow);
   return good(band);
 }
 
@@ -44,9 +45,7 @@ const nearShare = 0.005;
 
 /** The sentence for a band that is too wide to tell much, or "". */
 export function widthWords(band: CylinderBand): string {
-  return band.relativePct > wideBandPct
-    ? `The band is wider than ${wideBandPct} % either way: use a larger cylinder or a longer time.`
-    : "";
+  return band.relativePct > wideBandPct ? checkChainWords.wideBand(wideBandPct) : "";
 }
 
 /** The latest cylinder check of a pump, judged against the settings in force (one a feed case); null where none was made. */
@@ -73,11 +72,9 @@ export function checkChain(
   if (band.ok && inside === false) {
     const less = check.amount < band.value.low;
     advice.push(
-      `${less ? "Less" : "More"} than the pump should give: set it again and repeat the draw-down.`,
-      less
-        ? "Then look for the fault: suction blocked or starved, air in the line, relief valve open, product thicker than when it was calibrated."
-        : "Then look for the fault: siphoning or too little discharge pressure, another setting than shown, product thinner than when it was calibrated.",
-      "Check the solution's strength before changing the dose.",
+      less ? checkChainWords.lessThanBand : checkChainWords.moreThanBand,
+      less ? checkChainWords.lessFault : checkChainWords.moreFault,
+      checkChainWords.checkStrength,
     );
   }
   if (band.ok && widthWords(band.value)) advice.push(widthWords(band.value));
@@ -90,7 +87,8 @@ export function checkChain(
     inside,
     atSetting,
     tone: inside === null ? "warn" : inside ? "good" : "bad",
-    word: inside === null ? "no band to judge by" : inside ? "pump within its band" : "pump outside its band",
+    word:
+      inside === null ? checkChainWords.noBand : inside ? checkChainWords.inside : checkChainWords.outside,
     advice,
     doseLeftOut: polymer && feed ? leftOutParts(polymer, feed.parts) : [],
     dose: polymer && feed ? doseOfFlow(polymer, measured, { ...feed.load, parts: feed.parts }) : null,

@@ -2,6 +2,7 @@ import { bad, type Outcome } from "../../outcome.ts";
 import { sourceOf } from "../../methods/methods.ts";
 import { benchFactor, type BenchFactor } from "../../plant/bench-factor.ts";
 import { numberWords } from "./number-words.ts";
+import { factorChainWords } from "../../words/factor-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { runChain } from "./plant-runs.ts";
@@ -48,10 +49,10 @@ export function factorChain(state: StudyState, key: FactorKey): FactorChain {
     );
     if (!polymer) continue;
     const { dose, benchDoseKgPerT } = polymer;
-    if (dose.value === null) lacking.push({ run, missing: dose.missing ?? "needs a dose" });
-    else if (benchDoseKgPerT === null)
-      lacking.push({ run, missing: "was not held against an approved dose" });
-    else if (!(dose.value > 0 && benchDoseKgPerT > 0)) lacking.push({ run, missing: "has a dose of 0" });
+    if (dose.value === null) lacking.push({ run, missing: dose.missing ?? factorChainWords.needsDose });
+    else if (benchDoseKgPerT === null) lacking.push({ run, missing: factorChainWords.noBenchDose });
+    else if (!(dose.value > 0 && benchDoseKgPerT > 0))
+      lacking.push({ run, missing: factorChainWords.zeroDose });
     else
       trials.push({
         run,
@@ -62,14 +63,12 @@ export function factorChain(state: StudyState, key: FactorKey): FactorChain {
   }
   const number = numberWords(state);
   const factor: Outcome<BenchFactor> =
-    trials.length === 0
-      ? bad("no plant run of this machine, sludge and product is marked as the dose the plant settled on")
-      : benchFactor(trials);
+    trials.length === 0 ? bad(factorChainWords.noRun) : benchFactor(trials);
   const made: Made = {
-    formula: "geometric mean of plant dose over bench dose; range t(n - 1) s / sqrt(n) in logs at 95 %",
+    formula: factorChainWords.formula,
     inputs: trials.map(({ run, plantDoseKgPerT, benchDoseKgPerT }) => ({
       name: run.label,
-      value: `${number(plantDoseKgPerT, 4)} over ${number(benchDoseKgPerT, 4)}`,
+      value: factorChainWords.doses(number(plantDoseKgPerT, 4), number(benchDoseKgPerT, 4)),
       unit: "kg/t",
     })),
     source: sourceOf("factor"),

@@ -1,6 +1,8 @@
 import { feedFlowM3PerH, relativeOfProduct } from "../../plant/feed.ts";
 import { sourceOf } from "../../methods/methods.ts";
 import { drySolidsKgPerH } from "../../plant/rates.ts";
+import { feedChainWords } from "../../words/feed-chain.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import type { RecordOf } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made, type MadeInput } from "./figure.ts";
 import type { SampleChain } from "./sample.ts";
@@ -21,46 +23,44 @@ export interface FeedChain {
   missing: string | null;
 }
 
-const source = sourceOf("feedFlow");
-
-const ways: Record<
+const ways = (): Record<
   FeedCase["flowFrom"],
   { formula: string; fields: { field: keyof FeedCase; name: string; unit: string }[] }
-> = {
+> => ({
   meter: {
-    formula: "as read on the meter",
-    fields: [{ field: "flowM3PerH", name: "feed flow", unit: "m³/h" }],
+    formula: feedChainWords.meterFormula,
+    fields: [{ field: "flowM3PerH", name: plantInputWords.feedFlow, unit: "m³/h" }],
   },
   timed: {
-    formula: "60 x volume / minutes",
+    formula: feedChainWords.timedFormula,
     fields: [
-      { field: "timedVolumeM3", name: "volume filled or drawn", unit: "m³" },
-      { field: "timedMin", name: "time", unit: "min" },
+      { field: "timedVolumeM3", name: feedChainWords.timedVolume, unit: "m³" },
+      { field: "timedMin", name: feedChainWords.time, unit: "min" },
     ],
   },
   level: {
-    formula: "60 x area x change of level / minutes",
+    formula: feedChainWords.levelFormula,
     fields: [
-      { field: "tankAreaM2", name: "tank area", unit: "m²" },
-      { field: "levelChangeM", name: "change of level", unit: "m" },
-      { field: "timedMin", name: "time", unit: "min" },
+      { field: "tankAreaM2", name: feedChainWords.tankArea, unit: "m²" },
+      { field: "levelChangeM", name: feedChainWords.levelChange, unit: "m" },
+      { field: "timedMin", name: feedChainWords.time, unit: "min" },
     ],
   },
   difference: {
-    formula: "supply - return",
+    formula: feedChainWords.differenceFormula,
     fields: [
-      { field: "supplyM3PerH", name: "supply", unit: "m³/h" },
-      { field: "returnM3PerH", name: "overflow that returns", unit: "m³/h" },
+      { field: "supplyM3PerH", name: feedChainWords.supply, unit: "m³/h" },
+      { field: "returnM3PerH", name: feedChainWords.returned, unit: "m³/h" },
     ],
   },
-};
+});
 
 function flowFigure(feed: FeedCase): Figure {
-  const { formula, fields } = ways[feed.flowFrom];
+  const { formula, fields } = ways()[feed.flowFrom];
   const made: Made = {
     formula,
     inputs: fields.map(({ field, name, unit }) => ({ name, value: feed[field], unit })),
-    source: "volume balance",
+    source: sourceOf("feedFlow"),
   };
   const flow = feedFlowM3PerH(feed);
   if (!flow.ok) return missingFigure("flowM3PerH", flow.message, made);
@@ -76,10 +76,13 @@ export function feedChain(feed: FeedCase, sample: SampleChain | null): FeedChain
   const density = feed.densityKgPerL ?? sample?.density.value ?? null;
   const standard = own ? feed.totalSolidsUncertaintyPct : (sample?.totalSolidsStandard ?? null);
   const parts = [
-    { name: "feed flow", relative: feed.flowUncertaintyPct === null ? null : feed.flowUncertaintyPct / 100 },
-    { name: "total solids", relative: standard === null || ts === null ? null : standard / ts },
     {
-      name: "density",
+      name: plantInputWords.feedFlow,
+      relative: feed.flowUncertaintyPct === null ? null : feed.flowUncertaintyPct / 100,
+    },
+    { name: plantInputWords.totalSolids, relative: standard === null || ts === null ? null : standard / ts },
+    {
+      name: plantInputWords.density,
       relative:
         feed.densityLimitKgPerL === null || density === null
           ? null
@@ -89,31 +92,35 @@ export function feedChain(feed: FeedCase, sample: SampleChain | null): FeedChain
   const known = parts.flatMap(({ relative }) => (relative === null ? [] : [relative]));
   const loadRelative = known.length === 0 ? null : relativeOfProduct(known);
   const inputs: MadeInput[] = [
-    { name: "feed flow", value: flow.value, unit: "m³/h" },
-    { name: own ? "total solids, of the feed" : "total solids, of the sample", value: ts, unit: "%" },
+    { name: plantInputWords.feedFlow, value: flow.value, unit: "m³/h" },
     {
-      name: feed.densityKgPerL === null ? "density, of the sample" : "density, of the feed",
+      name: own ? feedChainWords.totalSolidsOfFeed : feedChainWords.totalSolidsOfSample,
+      value: ts,
+      unit: "%",
+    },
+    {
+      name: feed.densityKgPerL === null ? feedChainWords.densityOfSample : feedChainWords.densityOfFeed,
       value: density,
       unit: "kg/L",
     },
     ...parts.map(({ name, relative }) => ({
-      name: `standard uncertainty of the ${name}`,
-      value: relative === null ? "not entered, left out of the spread" : 100 * relative,
-      unit: relative === null ? "" : "% of it",
+      name: feedChainWords.uncertaintyOf(name),
+      value: relative === null ? feedChainWords.notEntered : 100 * relative,
+      unit: relative === null ? "" : feedChainWords.percentOfIt,
     })),
   ];
   const made: Made = {
-    formula: "flow x 1000 x density x TS; spread 2 x its parts in quadrature",
+    formula: feedChainWords.loadFormula,
     inputs,
-    source,
+    source: sourceOf("feedFlow"),
   };
   const missing =
     flow.value === null
-      ? (flow.missing ?? "enter the feed flow")
+      ? (flow.missing ?? feedChainWords.enterFlow)
       : ts === null
-        ? "enter the feed's total solids"
+        ? feedChainWords.enterTotalSolids
         : density === null
-          ? "enter the feed's density"
+          ? feedChainWords.enterDensity
           : null;
   const value = missing === null ? drySolidsKgPerH(flow.value!, density!, ts!) : null;
   return {

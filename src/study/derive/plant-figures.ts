@@ -1,13 +1,12 @@
 import type { QuantityKind } from "../../units/display.ts";
 import { sourceOf } from "../../methods/methods.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import { figure, missingFigure, type Figure, type MadeInput } from "./figure.ts";
 
 export interface NamedFigure {
   title: string;
   figure: Figure;
 }
-
-const usualSource = sourceOf("rates");
 
 /** An input with what to do where it is missing, if that is more than entering it. */
 export type Asked = MadeInput & { ask?: string };
@@ -19,7 +18,7 @@ export function made(
   formula: string,
   inputs: Asked[],
   value: (known: number[]) => number | string,
-  source = usualSource,
+  source = sourceOf("rates"),
 ): NamedFigure {
   const lack = inputs.find((input) => input.value === null);
   const how = {
@@ -27,7 +26,8 @@ export function made(
     inputs: inputs.map(({ name, value: input, unit }) => ({ name, value: input, unit })),
     source,
   };
-  if (lack) return { title, figure: missingFigure(quantity, lack.ask ?? `enter the ${lack.name}`, how) };
+  if (lack)
+    return { title, figure: missingFigure(quantity, lack.ask ?? plantInputWords.enter(lack.name), how) };
   const result = value(inputs.map((input) => input.value as number));
   return {
     title,

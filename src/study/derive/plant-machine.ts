@@ -1,6 +1,8 @@
 import { checkMachine, type MachineCheck, type MachineCheckName } from "../../plant/machine-check.ts";
 import { sourceOf } from "../../methods/methods.ts";
 import type { QuantityKind } from "../../units/display.ts";
+import { machineChainWords } from "../../words/machine-chain.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import type { RecordOf } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import type { FeedChain } from "./plant-feed.ts";
@@ -15,16 +17,12 @@ export interface MachineLine {
   quantity: QuantityKind;
 }
 
-const titles: Record<MachineCheckName, { title: string; quantity: QuantityKind; formula: string }> = {
-  loading: { title: "Loading", quantity: "loadingKgPerHPerM", formula: "dry-solids load / effective width" },
-  hydraulic: { title: "Feed flow", quantity: "flowM3PerH", formula: "feed flow" },
-  "feed-window": { title: "Feed solids, window", quantity: "percent", formula: "total solids of the feed" },
-  "solids-threshold": {
-    title: "Feed solids, threshold",
-    quantity: "percent",
-    formula: "total solids of the feed",
-  },
-  inorganic: { title: "Inorganic share", quantity: "percent", formula: "100 - volatile share" },
+const quantities: Record<MachineCheckName, QuantityKind> = {
+  loading: "loadingKgPerHPerM",
+  hydraulic: "flowM3PerH",
+  "feed-window": "percent",
+  "solids-threshold": "percent",
+  inorganic: "percent",
 };
 
 /** The loading that counts for the machine's chosen class of sludge, or null. */
@@ -46,23 +44,28 @@ export function machineChain(machine: Machine, feed: FeedChain, sample: SampleCh
     },
   );
   return checks.map((check) => {
-    const { title, quantity, formula } = titles[check.name];
+    const { title, formula } = machineChainWords[check.name];
+    const quantity = quantities[check.name];
     const made: Made = {
       formula,
       inputs: [
         ...(check.name === "loading"
           ? [
-              { name: "dry-solids load", value: feed.load.value, unit: "kg/h" },
-              { name: "effective width", value: machine.effectiveWidthM, unit: "m" },
-              { name: "class of sludge", value: machine.loadingClass || null, unit: "" },
+              { name: plantInputWords.load, value: feed.load.value, unit: "kg/h" },
+              { name: machineChainWords.effectiveWidth, value: machine.effectiveWidthM, unit: "m" },
+              { name: machineChainWords.sludgeClass, value: machine.loadingClass || null, unit: "" },
             ]
           : check.name === "inorganic"
-            ? [{ name: "volatile share", value: volatile, unit: "%" }]
+            ? [{ name: machineChainWords.volatileShare, value: volatile, unit: "%" }]
             : check.name === "hydraulic"
-              ? [{ name: "feed flow", value: feed.flowM3PerH, unit: "m³/h" }]
-              : [{ name: "total solids", value: feed.totalSolidsPct, unit: "%" }]),
-        ...(check.low === null ? [] : [{ name: "lowest allowed", value: check.low, unit: "" }]),
-        ...(check.high === null ? [] : [{ name: "highest allowed", value: check.high, unit: "" }]),
+              ? [{ name: plantInputWords.feedFlow, value: feed.flowM3PerH, unit: "m³/h" }]
+              : [{ name: plantInputWords.totalSolids, value: feed.totalSolidsPct, unit: "%" }]),
+        ...(check.low === null
+          ? []
+          : [{ name: machineChainWords.lowestAllowed, value: check.low, unit: "" }]),
+        ...(check.high === null
+          ? []
+          : [{ name: machineChainWords.highestAllowed, value: check.high, unit: "" }]),
       ],
       source: sourceOf("loading"),
     };

@@ -2,6 +2,8 @@ import { bad, good, type Outcome } from "../../outcome.ts";
 import { sourceOf } from "../../methods/methods.ts";
 import { nextDose, type NextDose } from "../../plant/bench-factor.ts";
 import { rectangular } from "../../bench/dose-uncertainty.ts";
+import { plantDoseWords } from "../../words/plant-dose.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made, type MadeInput } from "./figure.ts";
 import { factorChain, type FactorChain } from "./plant-factor.ts";
@@ -124,10 +126,10 @@ export function polymersOf(
     const scale = scaleRelative(state, series, stockId, makeDown);
     const doseParts = [
       {
-        name: "fit of the bench curve",
+        name: plantDoseWords.curveFit,
         relative: letter === "a" ? fitRelative(state, series.id, benchDoseKgPerT, scale.whole) : null,
       },
-      { name: "bench scale", relative: scale.left },
+      { name: plantDoseWords.benchScale, relative: scale.left },
     ];
     const known = doseParts.flatMap(({ relative }) => (relative === null ? [] : [relative]));
     const next = nextDose(
@@ -160,38 +162,36 @@ function doseFigure(
   parts: PlantPolymer["doseParts"],
 ): Figure {
   const inputs: MadeInput[] = [
-    { name: "bench dose, as approved", value: benchDoseKgPerT, unit: "kg/t" },
+    { name: plantDoseWords.benchDose, value: benchDoseKgPerT, unit: "kg/t" },
     ...(factor
       ? [
           {
-            name: `bench-to-plant factor, ${factor.title}, ${factor.trials.length} runs`,
+            name: plantDoseWords.factor(factor.title, factor.trials.length),
             value: factor.factor.ok ? factor.factor.value.factor : null,
             unit: "",
           },
         ]
       : []),
     ...parts.map(({ name, relative }) => ({
-      name: `standard uncertainty, ${name}`,
-      value: relative === null ? "not known, left out of the range" : 100 * relative,
+      name: plantInputWords.uncertainty(name),
+      value: relative === null ? plantDoseWords.notKnown : 100 * relative,
       unit: relative === null ? "" : "%",
     })),
     ...(factor
       ? [
           {
-            name: "standard uncertainty, factor of the next run",
+            name: plantInputWords.uncertainty(plantDoseWords.nextRun),
             value:
               factor.factor.ok && factor.factor.value.nextRelative !== null
                 ? 100 * factor.factor.value.nextRelative
-                : "one run alone has no spread",
+                : plantDoseWords.oneRun,
             unit: factor.factor.ok && factor.factor.value.nextRelative !== null ? "%" : "",
           },
         ]
       : []),
   ];
   const made: Made = {
-    formula: factor
-      ? "bench dose x factor; range from the parts in quadrature, each at its own 95 % (Student's for the factor)"
-      : "bench dose; range from the parts in quadrature at 95 %",
+    formula: factor ? plantDoseWords.withFactor : plantDoseWords.withoutFactor,
     inputs,
     source: sourceOf("quotedDose"),
   };
@@ -208,17 +208,14 @@ function doseFigure(
 export function missingFor(polymer: PlantPolymer): string | null {
   const letter = polymer.letter.toUpperCase();
   const { product, makeDown } = polymer;
-  if (!makeDown || !product)
-    return `polymer ${letter}: say how ${polymer.benchProduct.label} is made down at the plant`;
-  if (product.activePct === null) return `polymer ${letter}: enter the active share of ${product.label}`;
+  if (!makeDown || !product) return plantDoseWords.sayMakeDown(letter, polymer.benchProduct.label);
+  if (product.activePct === null) return plantDoseWords.enterActiveShareOf(letter, product.label);
   if (product.form !== "dry" && product.densityKgPerL === null)
-    return `polymer ${letter}: enter the density of ${product.label}`;
-  if (makeDown.solutionActivePct === null)
-    return `polymer ${letter}: enter the strength of the plant's solution`;
-  if (makeDown.solutionDensityKgPerL === null)
-    return `polymer ${letter}: enter the density of the plant's solution`;
+    return plantDoseWords.enterDensityOf(letter, product.label);
+  if (makeDown.solutionActivePct === null) return plantDoseWords.enterPlantStrength(letter);
+  if (makeDown.solutionDensityKgPerL === null) return plantDoseWords.enterPlantDensity(letter);
   if (polymer.factor && !polymer.factor.factor.ok)
-    return `polymer ${letter}: ${polymer.factor.factor.message}; log one, or use the bench dose as it is`;
+    return plantDoseWords.lacksFactor(letter, polymer.factor.factor.message);
   return null;
 }
 
@@ -234,7 +231,7 @@ function flowParts(
   const strength = limit == null || activePct == null ? null : sameLot ? 0 : rectangular(limit, activePct);
   return [
     ...loadParts,
-    { name: neat ? "active share" : "solution strength", relative: strength },
+    { name: neat ? plantInputWords.activeShare : plantInputWords.strength, relative: strength },
     ...polymer.doseParts,
   ];
 }
@@ -262,19 +259,27 @@ export function doseOfFlow(
   const activePct = neat ? polymer.product?.activePct : polymer.makeDown?.solutionActivePct;
   const parts = flowParts(polymer, load.parts);
   const made: Made = {
-    formula: "1000 x flow x density x strength / load; range 2 x its parts in quadrature",
+    formula: plantDoseWords.flowFormula,
     inputs: [
-      { name: "flow caught", value: flowPerMin, unit: pump?.measuredIn === "g" ? "g/min" : "mL/min" },
-      { name: "density of what flows", value: density ?? null, unit: "kg/L" },
-      { name: neat ? "active share" : "solution strength", value: activePct ?? null, unit: "%" },
-      { name: "dry-solids load", value: load.value, unit: "kg/h" },
+      {
+        name: plantDoseWords.flowCaught,
+        value: flowPerMin,
+        unit: pump?.measuredIn === "g" ? "g/min" : "mL/min",
+      },
+      { name: plantDoseWords.flowDensity, value: density ?? null, unit: "kg/L" },
+      {
+        name: neat ? plantInputWords.activeShare : plantInputWords.strength,
+        value: activePct ?? null,
+        unit: "%",
+      },
+      { name: plantInputWords.load, value: load.value, unit: "kg/h" },
       ...parts.map(({ name, relative }) => ({
-        name: `standard uncertainty, ${name}`,
+        name: plantInputWords.uncertainty(name),
         value:
           relative === null
-            ? "not known, left out of the range"
+            ? plantDoseWords.notKnown
             : relative === 0
-              ? "one lot on the bench and here: cancels"
+              ? plantDoseWords.cancels
               : 100 * relative,
         unit: relative === null || relative === 0 ? "" : "%",
       })),
@@ -282,9 +287,9 @@ export function doseOfFlow(
     source: sourceOf("runDose"),
   };
   const dose = ((): Outcome<number> => {
-    if (load.value === null) return bad(load.missing ?? "enter the feed");
-    if (activePct == null) return bad(neat ? "enter the active share" : "enter the solution's strength");
-    if (pump?.measuredIn !== "g" && density == null) return bad("enter the density of what the pump moves");
+    if (load.value === null) return bad(load.missing ?? plantDoseWords.enterFeed);
+    if (activePct == null) return bad(neat ? plantDoseWords.enterActiveShare : plantDoseWords.enterStrength);
+    if (pump?.measuredIn !== "g" && density == null) return bad(plantDoseWords.enterFlowDensity);
     const gramsPerMin = pump?.measuredIn === "g" ? flowPerMin : flowPerMin * density!;
     return good((gramsPerMin * 60 * activePct) / 100 / load.value);
   })();

@@ -3,6 +3,7 @@ import { meteringFigures, type MeteringFigure } from "../../plant/metering.ts";
 import { choosePumpModel, withinPanel, type PumpModel } from "../../plant/pump-model.ts";
 import { checkPump, type Draw, type PumpCheck, type PumpLine } from "../../plant/pump-line.ts";
 import { strokeAtHeldSpeed } from "../../plant/stroke-speed.ts";
+import { pumpChainWords } from "../../words/pump-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 
 type Pump = RecordOf<"pump">;
@@ -41,54 +42,53 @@ export function fluidOf(state: StudyState, pump: Pump): Fluid | null {
   };
 }
 
-const fluidWords: { field: keyof Fluid; name: string; unit: string; why: string }[] = [
+const fluidWords = (): { field: keyof Fluid; name: string; unit: string; why: string }[] => [
   {
     field: "lot",
-    name: "lot",
+    name: pumpChainWords.lot,
     unit: "",
-    why: "another lot may be thicker or thinner, and a pump then slips by another amount",
+    why: pumpChainWords.lotWhy,
   },
   {
     field: "activePct",
-    name: "active share",
+    name: pumpChainWords.activeShare,
     unit: "%",
-    why: "the product is not the one that was drawn, and its viscosity goes with it",
+    why: pumpChainWords.activeShareWhy,
   },
   {
     field: "densityKgPerL",
-    name: "density",
+    name: pumpChainWords.density,
     unit: "kg/L",
-    why: "volume and mass no longer belong together as when it was drawn",
+    why: pumpChainWords.densityWhy,
   },
   {
     field: "solutionActivePct",
-    name: "solution strength",
+    name: pumpChainWords.strength,
     unit: "%",
-    why: "a stronger or weaker solution slips by another amount",
+    why: pumpChainWords.strengthWhy,
   },
 ];
 
 function changesSince(before: Fluid, now: Fluid): string[] {
   const shown = (value: string | number | null, unit: string) =>
-    value === null ? "nothing" : `${value}${unit ? ` ${unit}` : ""}`;
-  return fluidWords.flatMap(({ field, name, unit, why }) =>
+    value === null ? pumpChainWords.nothing : `${value}${unit ? ` ${unit}` : ""}`;
+  return fluidWords().flatMap(({ field, name, unit, why }) =>
     before[field] === now[field]
       ? []
-      : [`${name} was ${shown(before[field], unit)} and is now ${shown(now[field], unit)}: ${why}`],
+      : [pumpChainWords.changed(name, shown(before[field], unit), shown(now[field], unit), why)],
   );
 }
 
 function flowsOf(pump: Pump, draws: DrawDown[]): Outcome<Draw[]> {
   const used = draws.filter((draw) => !draw.leftOut);
-  if (used.length === 0) return bad("no draw-down yet");
+  if (used.length === 0) return bad(pumpChainWords.noDrawDown);
   const flow = (draw: DrawDown) => (draw.amount / draw.seconds) * 60;
   if (pump.control === "one") return good(used.map((draw) => ({ setting: draw.setting, flow: flow(draw) })));
-  if (pump.heldSpeedPct === null) return bad("enter the speed at which the pump is to be run");
-  if (pump.zeroStrokePct === null)
-    return bad("enter the stroke at which the pump stops delivering (0 for an ideal one)");
+  if (pump.heldSpeedPct === null) return bad(pumpChainWords.enterHeldSpeed);
+  if (pump.zeroStrokePct === null) return bad(pumpChainWords.enterZeroStroke);
   const flows: Draw[] = [];
   for (const draw of used) {
-    if (draw.speedPct === null) return bad("enter the speed of each draw-down");
+    if (draw.speedPct === null) return bad(pumpChainWords.enterSpeeds);
     flows.push({
       setting: strokeAtHeldSpeed(draw.setting, draw.speedPct, pump.heldSpeedPct, pump.zeroStrokePct),
       flow: flow(draw),
@@ -130,7 +130,9 @@ export function pumpChain(state: StudyState, pumpId: string): PumpChain {
 /** What the panel's number is called: its unit, and the held speed of a stroke-times-speed pump. */
 export function settingWords(pump: Pump): string {
   if (pump.control !== "stroke-speed") return pump.settingUnit;
-  return `% stroke at ${pump.heldSpeedPct === null ? "the held" : `${pump.heldSpeedPct} %`} speed`;
+  return pump.heldSpeedPct === null
+    ? pumpChainWords.strokeAtHeldSpeed
+    : pumpChainWords.strokeAtSpeed(pump.heldSpeedPct);
 }
 
 export interface CalibrationAge {
@@ -142,21 +144,24 @@ export interface CalibrationAge {
 
 /** How old a calibration is at a moment, against the crew's own limit. */
 export function calibrationAge(chain: PumpChain, now: string): CalibrationAge {
-  if (chain.calibratedAt === null)
-    return { days: null, old: false, words: "no draw-down says when it was taken" };
+  if (chain.calibratedAt === null) return { days: null, old: false, words: pumpChainWords.noMoment };
   const days = Math.max(0, (Date.parse(now) - Date.parse(chain.calibratedAt)) / 86_400_000);
   const hours = Math.floor(days * 24);
   const ago =
-    days >= 2 ? `${Math.floor(days)} days ago` : hours >= 1 ? `${hours} h ago` : "within the last hour";
+    days >= 2
+      ? pumpChainWords.daysAgo(Math.floor(days))
+      : hours >= 1
+        ? pumpChainWords.hoursAgo(hours)
+        : pumpChainWords.withinHour;
   const limit = chain.pump.calibrationGoodDays;
   const old = limit !== null && days > limit;
   return {
     days,
     old,
     words: old
-      ? `calibrated ${ago}, past its ${limit} days: repeat the draw-downs`
+      ? pumpChainWords.tooOld(ago, limit)
       : limit === null
-        ? `calibrated ${ago}; no limit of age is set`
-        : `calibrated ${ago}, good for ${limit} days`,
+        ? pumpChainWords.noLimit(ago)
+        : pumpChainWords.goodFor(ago, limit),
   };
 }

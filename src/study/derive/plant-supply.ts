@@ -1,4 +1,6 @@
 import { returnLoad, wetCakeWithPolymer } from "../../plant/make-down-unit.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
+import { supplyFigureWords } from "../../words/supply-figures.ts";
 import type { RecordOf } from "../schema/records.ts";
 import type { MadeInput } from "./figure.ts";
 import { made, type Asked, type NamedFigure } from "./plant-figures.ts";
@@ -12,20 +14,32 @@ export function supplyFigures(
 ): NamedFigure[] {
   const makeDown = one.polymer.makeDown!;
   const product = one.polymer.product!;
-  const active: MadeInput = { name: "active polymer", value: one.rates.activeKgPerH, unit: "kg/h" };
-  const strength: MadeInput = { name: "solution strength", value: makeDown.solutionActivePct, unit: "%" };
-  const share: MadeInput = { name: `active share of ${product.label}`, value: product.activePct, unit: "%" };
-  const price: MadeInput = {
-    name: `price of ${product.label}`,
-    value: product.pricePerKgNeat,
-    unit: "per kg neat",
+  const active: MadeInput = {
+    name: supplyFigureWords.activePolymer,
+    value: one.rates.activeKgPerH,
+    unit: "kg/h",
   };
-  const load: MadeInput = { name: "dry-solids load", value: loadKgPerH, unit: "kg/h" };
+  const strength: MadeInput = {
+    name: plantInputWords.strength,
+    value: makeDown.solutionActivePct,
+    unit: "%",
+  };
+  const share: MadeInput = {
+    name: plantInputWords.activeShareOf(product.label),
+    value: product.activePct,
+    unit: "%",
+  };
+  const price: MadeInput = {
+    name: supplyFigureWords.priceOf(product.label),
+    value: product.pricePerKgNeat,
+    unit: supplyFigureWords.perKgNeat,
+  };
+  const load: MadeInput = { name: plantInputWords.load, value: loadKgPerH, unit: "kg/h" };
   return [
     made(
-      "Make-up water",
+      supplyFigureWords.makeUpWater.title,
       "kgPerH",
-      "active / strength - active / active share",
+      supplyFigureWords.makeUpWater.formula,
       [active, strength, share],
       ([kg, w, a]) => kg! / (w! / 100) - kg! / (a! / 100),
     ),
@@ -33,34 +47,34 @@ export function supplyFigures(
       ? []
       : [
           made(
-            `Carrier water to ${makeDown.carrierActivePct} %`,
+            supplyFigureWords.carrierWater.title(makeDown.carrierActivePct),
             "flowLPerH",
-            "active / strength after - active / strength before, water at 1.000 kg/L",
+            supplyFigureWords.carrierWater.formula,
             [
               active,
               strength,
-              { name: "strength after carrier water", value: makeDown.carrierActivePct, unit: "%" },
+              { name: supplyFigureWords.strengthAfterCarrier, value: makeDown.carrierActivePct, unit: "%" },
             ],
             ([kg, before, after]) => kg! / (after! / 100) - kg! / (before! / 100),
           ),
         ]),
     made(
-      "Polymer, per t dry solids",
+      supplyFigureWords.polymerPerTonne.title,
       "costPerTDs",
-      "1000 x neat x price / load",
+      supplyFigureWords.polymerPerTonne.formula,
       [active, share, price, load],
       ([kg, a, p, l]) => (1000 * (kg! / (a! / 100)) * p!) / l!,
     ),
     made(
-      "Polymer, a year",
+      supplyFigureWords.polymerPerYear.title,
       "costPerYear",
-      "neat x price x hours x days",
+      supplyFigureWords.polymerPerYear.formula,
       [
         active,
         share,
         price,
-        { name: "hours a day", value: feedCase.hoursPerDay, unit: "h" },
-        { name: "days a year", value: feedCase.daysPerYear, unit: "d" },
+        { name: plantInputWords.hoursPerDay, value: feedCase.hoursPerDay, unit: "h" },
+        { name: plantInputWords.daysPerYear, value: feedCase.daysPerYear, unit: "d" },
       ],
       ([kg, a, p, h, d]) => (kg! / (a! / 100)) * p! * h! * d!,
     ),
@@ -75,31 +89,36 @@ export function outletChain(
 ): NamedFigure[] {
   const rates = one.rates.ok ? one.rates.value : null;
   const first = one.polymers[0];
-  const load: MadeInput = { name: "dry-solids load", value: one.load.value, unit: "kg/h" };
+  const load: MadeInput = { name: plantInputWords.load, value: one.load.value, unit: "kg/h" };
   const capture: Asked = {
-    name: "expected capture",
+    name: supplyFigureWords.expectedCapture,
     value: expected.capturePct,
     unit: "%",
-    ask: "read filtrate and cake on the bench, or assume a capture in the Dose room",
+    ask: supplyFigureWords.askCapture,
   };
   const cake: Asked = {
-    name: "expected cake TS",
+    name: supplyFigureWords.expectedCake,
     value: expected.cakePct,
     unit: "%",
-    ask: "read the cake on the bench",
+    ask: supplyFigureWords.askCake,
   };
   const solution = one.polymers.reduce((sum, { rates: own }) => sum + own.solutionLPerH, 0);
   const carrier = one.polymers.reduce((sum, { rates: own }) => sum + (own.carrierLPerH ?? 0), 0);
   const concentration = made(
-    "Solids in what returns",
+    supplyFigureWords.returnConcentration.title,
     "mgPerL",
-    "returned solids / (feed + solution + carrier + wash - cake), cake at 1.000 kg/L",
+    supplyFigureWords.returnConcentration.formula,
     [
-      { ...capture, name: "solids that return", value: rates?.returnKgPerH ?? null, unit: "kg/h" },
-      { ...cake, name: "wet cake", value: rates?.wetCakeKgPerH ?? null, unit: "kg/h" },
-      { name: "feed flow", value: one.flowM3PerH, unit: "m³/h" },
-      { name: "wash water of the machine", value: washM3PerH, unit: "m³/h" },
-      { name: "solution and carrier water", value: solution + carrier, unit: "L/h" },
+      {
+        ...capture,
+        name: supplyFigureWords.solidsThatReturn,
+        value: rates?.returnKgPerH ?? null,
+        unit: "kg/h",
+      },
+      { ...cake, name: supplyFigureWords.wetCakeInput, value: rates?.wetCakeKgPerH ?? null, unit: "kg/h" },
+      { name: plantInputWords.feedFlow, value: one.flowM3PerH, unit: "m³/h" },
+      { name: supplyFigureWords.washWater, value: washM3PerH, unit: "m³/h" },
+      { name: supplyFigureWords.solutionAndCarrier, value: solution + carrier, unit: "L/h" },
     ],
     ([kg, cakeKg, feed, wash]) =>
       returnLoad({
@@ -109,29 +128,29 @@ export function outletChain(
         washM3PerH: wash!,
         solutionLPerH: solution,
         carrierLPerH: carrier,
-      })?.mgPerL ?? "no liquid would be left beside the cake: check flows and cake",
+      })?.mgPerL ?? supplyFigureWords.noLiquid,
   );
   return [
     made(
-      "Wet cake",
+      supplyFigureWords.wetCake.title,
       "kgPerH",
-      "load x capture / cake TS",
+      supplyFigureWords.wetCake.formula,
       [load, capture, cake],
       ([l, r, c]) => (l! * r!) / c!,
     ),
     ...(first
       ? [
           made(
-            "Wet cake, polymer counted",
+            supplyFigureWords.wetCakeWithPolymer.title,
             "kgPerH",
-            "load x capture x (1 + dose x retained) / cake TS",
+            supplyFigureWords.wetCakeWithPolymer.formula,
             [
               load,
               capture,
               cake,
-              { name: "dose, active", value: first.polymer.doseKgPerT, unit: "kg/t" },
+              { name: plantInputWords.dose, value: first.polymer.doseKgPerT, unit: "kg/t" },
               {
-                name: "share of polymer kept in the cake",
+                name: supplyFigureWords.retained,
                 value: first.polymer.makeDown?.retainedPct ?? null,
                 unit: "%",
               },
@@ -141,9 +160,9 @@ export function outletChain(
         ]
       : []),
     made(
-      "Solids that return",
+      supplyFigureWords.returnedSolids.title,
       "kgPerH",
-      "load x (1 - capture)",
+      supplyFigureWords.returnedSolids.formula,
       [load, capture],
       ([l, r]) => l! * (1 - r! / 100),
     ),

@@ -6,6 +6,8 @@ import {
   stockDays,
 } from "../../plant/make-down-unit.ts";
 import { sourceOf } from "../../methods/methods.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
+import { unitChainWords } from "../../words/unit-chain.ts";
 import type { RecordOf } from "../schema/records.ts";
 import type { Figure, MadeInput } from "./figure.ts";
 import { made, type NamedFigure } from "./plant-figures.ts";
@@ -22,25 +24,25 @@ export interface UnitChain {
 export function unitChain(one: CasePolymer, feedCase: RecordOf<"feedCase">): UnitChain {
   const makeDown = one.polymer.makeDown!;
   const product = one.polymer.product!;
-  const draw: MadeInput = { name: "solution drawn", value: one.rates.solutionLPerH, unit: "L/h" };
+  const draw: MadeInput = { name: unitChainWords.solutionDrawn, value: one.rates.solutionLPerH, unit: "L/h" };
   const ageing = made(
-    "Ageing volume needed",
+    unitChainWords.ageingVolume.title,
     "volumeL",
-    "solution x ageing time x (1 + dead volume)",
+    unitChainWords.ageingVolume.formula,
     [
       draw,
-      { name: "ageing time", value: makeDown.ageingMin, unit: "min" },
-      { name: "dead volume", value: makeDown.deadVolumePct, unit: "%" },
+      { name: unitChainWords.ageingTime, value: makeDown.ageingMin, unit: "min" },
+      { name: unitChainWords.deadVolume, value: makeDown.deadVolumePct, unit: "%" },
     ],
     ([solution, minutes, dead]) => ageingTankL(solution!, minutes!, dead!),
   );
   const times: MadeInput[] = [
-    { name: "filling time", value: makeDown.fillMin, unit: "min" },
-    { name: "wetting time", value: makeDown.wetMin, unit: "min" },
-    { name: "ageing time", value: makeDown.ageingMin, unit: "min" },
-    { name: "transfer time", value: makeDown.transferMin, unit: "min" },
+    { name: unitChainWords.fillingTime, value: makeDown.fillMin, unit: "min" },
+    { name: unitChainWords.wettingTime, value: makeDown.wetMin, unit: "min" },
+    { name: unitChainWords.ageingTime, value: makeDown.ageingMin, unit: "min" },
+    { name: unitChainWords.transferTime, value: makeDown.transferMin, unit: "min" },
   ];
-  const batch: MadeInput = { name: "batch", value: makeDown.batchL, unit: "L" };
+  const batch: MadeInput = { name: unitChainWords.batch, value: makeDown.batchL, unit: "L" };
   const timing = (known: number[]) =>
     batchTiming(known[0]!, known[1]!, {
       fillMin: known[2]!,
@@ -49,98 +51,105 @@ export function unitChain(one: CasePolymer, feedCase: RecordOf<"feedCase">): Uni
       transferMin: known[5]!,
     });
   const lasts = made(
-    "One batch lasts",
+    unitChainWords.batchLasts.title,
     "minutes",
-    "60 x batch / solution drawn",
+    unitChainWords.batchLasts.formula,
     [batch, draw],
     ([l, q]) => (l! * 60) / q!,
   );
-  const ready = made("The next one takes", "minutes", "fill + wet + age + transfer", times, (known) =>
-    known.reduce((sum, value) => sum + value, 0),
+  const ready = made(
+    unitChainWords.nextTakes.title,
+    "minutes",
+    unitChainWords.nextTakes.formula,
+    times,
+    (known) => known.reduce((sum, value) => sum + value, 0),
   );
   const least = made(
-    "Batch that just keeps up",
+    unitChainWords.leastBatch.title,
     "volumeL",
-    "solution drawn x (fill + wet + age + transfer)",
+    unitChainWords.leastBatch.formula,
     [draw, ...times],
     ([q, ...minutes]) => (q! * minutes.reduce((sum, value) => sum + value, 0)) / 60,
   );
   const verdict = ((): UnitChain["verdict"] => {
-    if (!(one.rates.solutionLPerH > 0)) return { tone: "missing", words: "Nothing is drawn at a dose of 0." };
+    if (!(one.rates.solutionLPerH > 0)) return { tone: "missing", words: unitChainWords.nothingDrawn };
     if (makeDown.unit === "batch") {
       const inputs = [batch, draw, ...times];
       const lack = inputs.find((input) => input.value === null);
-      if (lack)
-        return { tone: "missing", words: `To tell whether the unit keeps up: enter the ${lack.name}.` };
+      if (lack) return { tone: "missing", words: unitChainWords.toTell(plantInputWords.enter(lack.name)) };
       const { keepsUp } = timing(inputs.map((input) => input.value as number));
       return keepsUp
-        ? { tone: "good", words: "The unit keeps up: a batch lasts longer than the next one takes." }
+        ? { tone: "good", words: unitChainWords.batchKeepsUp }
         : {
             tone: "bad",
-            words:
-              "The unit does not keep up: a batch is used before the next is ready. Larger batches, a second tank, a stronger solution, or a shorter day of feed.",
+            words: unitChainWords.batchTooSlow,
           };
     }
     if (ageing.figure.value === null)
-      return { tone: "missing", words: `To tell whether the unit keeps up: ${ageing.figure.missing}.` };
+      return { tone: "missing", words: unitChainWords.toTell(ageing.figure.missing ?? "") };
     if (makeDown.ageingTankL === null)
       return {
         tone: "missing",
-        words: "To tell whether the unit keeps up: enter the ageing tank that is there.",
+        words: unitChainWords.enterTank,
       };
     return makeDown.ageingTankL >= ageing.figure.value
-      ? { tone: "good", words: "The unit keeps up: the ageing tank is large enough for this draw." }
+      ? { tone: "good", words: unitChainWords.tankKeepsUp }
       : {
           tone: "bad",
-          words:
-            "The ageing tank is too small for this draw: polymer leaves it before it has aged. A larger tank, a stronger solution or less feed.",
+          words: unitChainWords.tankTooSmall,
         };
   })();
-  const neat: MadeInput = { name: "neat product", value: one.rates.neatKgPerH, unit: "kg/h" };
+  const neat: MadeInput = { name: unitChainWords.neatProduct, value: one.rates.neatKgPerH, unit: "kg/h" };
   const hours: MadeInput[] = [
-    { name: "hours a day", value: feedCase.hoursPerDay, unit: "h" },
-    { name: "days a year", value: feedCase.daysPerYear, unit: "d" },
+    { name: plantInputWords.hoursPerDay, value: feedCase.hoursPerDay, unit: "h" },
+    { name: plantInputWords.daysPerYear, value: feedCase.daysPerYear, unit: "d" },
   ];
   const use = ([kg, h, d]: number[]) => productUse(kg!, h!, d!);
   const container: MadeInput = {
-    name: `container of ${product.label}`,
+    name: unitChainWords.containerOf(product.label),
     value: product.containerKg,
     unit: "kg",
   };
   const figures: NamedFigure[] = [
     ageing,
     ...(makeDown.unit === "batch" ? [lasts, ready, least] : []),
-    made("Neat product a day", "massKg", "neat x hours", [neat, ...hours], (known) => use(known).kgPerDay),
     made(
-      "Neat product a month",
+      unitChainWords.neatPerDay.title,
       "massKg",
-      "a twelfth of the year",
+      unitChainWords.neatPerDay.formula,
+      [neat, ...hours],
+      (known) => use(known).kgPerDay,
+    ),
+    made(
+      unitChainWords.neatPerMonth.title,
+      "massKg",
+      unitChainWords.neatPerMonth.formula,
       [neat, ...hours],
       (known) => use(known).kgPerMonth,
     ),
     made(
-      "Neat product a year",
+      unitChainWords.neatPerYear.title,
       "massKg",
-      "neat x hours x days",
+      unitChainWords.neatPerYear.formula,
       [neat, ...hours],
       (known) => use(known).kgPerYear,
     ),
     made(
-      "Containers a year",
+      unitChainWords.containersPerYear.title,
       "ratio",
-      "use a year / container",
+      unitChainWords.containersPerYear.formula,
       [neat, ...hours, container],
       (known) => stockDays(use(known), known[3]!, 1).containersPerYear,
     ),
     made(
-      "Running days in stock",
+      unitChainWords.stockDays.title,
       "days",
-      "containers x container / use a day",
+      unitChainWords.stockDays.formula,
       [
         neat,
         ...hours,
         container,
-        { name: "containers in stock", value: makeDown.containersInStock, unit: "" },
+        { name: unitChainWords.containersInStock, value: makeDown.containersInStock, unit: "" },
       ],
       (known) => stockDays(use(known), known[3]!, known[4]!).days,
     ),
@@ -157,43 +166,42 @@ export interface LandChain {
 /** Polymer per hectare against the user's own figures; both polymers and what is dosed elsewhere count together. */
 export function landChain(land: RecordOf<"landLimit">, doses: number[]): LandChain {
   const limit = made(
-    "Highest dose",
+    unitChainWords.land.limitTitle,
     "doseKgPerT",
-    "limit per hectare / dry solids spread in the same years",
+    unitChainWords.land.limitFormula,
     [
-      { name: "limit", value: land.limitKgPerHa, unit: "kg active/ha" },
-      { name: "dry solids spread", value: land.drySolidsTPerHa, unit: "t/ha" },
+      { name: unitChainWords.land.limit, value: land.limitKgPerHa, unit: unitChainWords.land.limitUnit },
+      { name: unitChainWords.land.drySolidsSpread, value: land.drySolidsTPerHa, unit: "t/ha" },
     ],
     ([kg, t]) => landDoseLimitKgPerT(kg!, t!),
     sourceOf("outlet"),
   ).figure;
   const total = made(
-    "Dose, all together",
+    unitChainWords.land.totalTitle,
     "doseKgPerT",
-    "doses here + dosed elsewhere",
+    unitChainWords.land.totalFormula,
     [
       {
-        name: "dose here",
+        name: unitChainWords.land.doseHere,
         value: doses.length === 0 ? null : doses.reduce((sum, dose) => sum + dose, 0),
         unit: "kg/t",
       },
-      { name: "dose elsewhere on the same solids (0 for none)", value: land.otherDoseKgPerT, unit: "kg/t" },
+      { name: unitChainWords.land.doseElsewhere, value: land.otherDoseKgPerT, unit: "kg/t" },
     ],
     ([here, elsewhere]) => here! + elsewhere!,
-    "sum",
+    unitChainWords.land.totalSource,
   ).figure;
   const lack = limit.missing ?? total.missing;
-  const defer = "Local rules govern, and this is no legal advice.";
   return {
     limit,
     total,
     verdict: lack
-      ? { tone: "missing", words: `To have this check: ${lack}.` }
+      ? { tone: "missing", words: unitChainWords.land.lacking(lack) }
       : total.value! <= limit.value!
-        ? { tone: "good", words: `Within the limit entered. ${defer}` }
+        ? { tone: "good", words: unitChainWords.land.within }
         : {
             tone: "bad",
-            words: `Above the limit entered: less polymer, another way of disposal, or spread on more land. ${defer}`,
+            words: unitChainWords.land.above,
           },
   };
 }

@@ -2,6 +2,8 @@ import { bad, good, type Outcome } from "../../outcome.ts";
 import { sourceOf } from "../../methods/methods.ts";
 import { plantRates, type PolymerRates, type Rates, type RatesInput } from "../../plant/rates.ts";
 import { settingFor, type PumpSetting } from "../../plant/pump-line.ts";
+import { plantChainWords } from "../../words/plant-chain.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, type Figure, type Made } from "./figure.ts";
 import { feedChain, type FeedChain } from "./plant-feed.ts";
@@ -93,9 +95,9 @@ export function plantChain(
   const polymers = series && dose ? polymersOf(state, series, dose) : [];
   const missing =
     !series || !dose
-      ? "approve a dose in the Dose room first"
+      ? plantChainWords.approveDose
       : polymers.length === 0
-        ? "pick the series' stock solutions first"
+        ? plantChainWords.pickStocks
         : (polymers.map(missingFor).find((words) => words !== null) ?? null);
   const targets = Object.values(state.targets).find((one) => one.seriesId === seriesId) ?? null;
   return {
@@ -119,9 +121,7 @@ function caseChain(
   const blocked =
     feed.missing ??
     missing ??
-    (feedCase.hoursPerDay === null || feedCase.daysPerYear === null
-      ? "enter the running hours and days"
-      : null);
+    (feedCase.hoursPerDay === null || feedCase.daysPerYear === null ? plantChainWords.enterHours : null);
   if (blocked) return { ...start, rates: bad(blocked), polymers: [] };
   const rates = plantRates(
     ratesInput(feedCase, flowM3PerH!, totalSolidsPct!, densityKgPerL!, polymers, targets, expected),
@@ -138,23 +138,25 @@ function caseChain(
 function casePolymer(polymer: PlantPolymer, rates: PolymerRates, load: Figure): CasePolymer {
   const product = polymer.product!;
   const base = [
-    { name: "dry-solids load", value: load.value, unit: "kg/h" },
-    { name: "dose, active", value: polymer.doseKgPerT, unit: "kg/t" },
-    { name: `active share of ${product.label}`, value: product.activePct, unit: "%" },
+    { name: plantInputWords.load, value: load.value, unit: "kg/h" },
+    { name: plantInputWords.dose, value: polymer.doseKgPerT, unit: "kg/t" },
+    { name: plantInputWords.activeShareOf(product.label), value: product.activePct, unit: "%" },
   ];
   const source = sourceOf("rates");
   const dry = product.form === "dry";
   const neatMade: Made = {
-    formula: dry ? "load x dose / active share" : "load x dose / active share / density",
-    inputs: dry ? base : [...base, { name: "density, neat", value: product.densityKgPerL, unit: "kg/L" }],
+    formula: dry ? plantChainWords.neatByMass : plantChainWords.neatByVolume,
+    inputs: dry
+      ? base
+      : [...base, { name: plantChainWords.neatDensity, value: product.densityKgPerL, unit: "kg/L" }],
     source,
   };
   const solutionMade: Made = {
-    formula: "load x dose / solution strength / solution density",
+    formula: plantChainWords.solutionFormula,
     inputs: [
       ...base.slice(0, 2),
-      { name: "solution strength, active", value: polymer.makeDown!.solutionActivePct, unit: "%" },
-      { name: "solution density", value: polymer.makeDown!.solutionDensityKgPerL, unit: "kg/L" },
+      { name: plantChainWords.solutionStrength, value: polymer.makeDown!.solutionActivePct, unit: "%" },
+      { name: plantChainWords.solutionDensity, value: polymer.makeDown!.solutionDensityKgPerL, unit: "kg/L" },
     ],
     source,
   };
@@ -189,8 +191,8 @@ export function settingAt(
   loadKgPerH: number,
 ): Outcome<PumpSetting> {
   const line = base.polymer.pump?.line;
-  if (!line) return bad("no pump");
+  if (!line) return bad(plantChainWords.noPump);
   if (!line.ok) return line;
-  if (base.pumpFlow === null) return bad("no flow");
+  if (base.pumpFlow === null) return bad(plantChainWords.noFlow);
   return good(settingFor(line.value, (base.pumpFlow * loadKgPerH) / baseLoadKgPerH));
 }

@@ -6,6 +6,7 @@ import {
   totalSolidsPct,
   volatileSolidsPct,
 } from "../../sample/solids.ts";
+import { sampleChainWords } from "../../words/sample-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { numberWords } from "./number-words.ts";
@@ -32,22 +33,20 @@ export interface SampleChain {
   warnings: string[];
 }
 
-const solidsSource = sourceOf("solids");
-const densitySource = sourceOf("density");
 const assumedVolatilePct = 75;
 
 function dishChain(dish: RecordOf<"dish">): DishChain {
   const masses = (names: ("tareG" | "wetG" | "dryG" | "ashG")[]) =>
-    names.map((name) => ({ name: name.replace("G", " mass"), value: dish[name], unit: "g" }));
+    names.map((name) => ({ name: sampleChainWords.masses[name], value: dish[name], unit: "g" }));
   const ts: Made = {
-    formula: "100 (dry - tare) / (wet - tare)",
+    formula: sampleChainWords.totalSolidsFormula,
     inputs: masses(["tareG", "wetG", "dryG"]),
-    source: solidsSource,
+    source: sourceOf("solids"),
   };
   const vs: Made = {
-    formula: "100 (dry - ash) / (dry - tare)",
+    formula: sampleChainWords.volatileFormula,
     inputs: masses(["tareG", "dryG", "ashG"]),
-    source: solidsSource,
+    source: sourceOf("solids"),
   };
   const total = totalSolidsPct(dish);
   const volatile = volatileSolidsPct(dish);
@@ -60,11 +59,11 @@ function dishChain(dish: RecordOf<"dish">): DishChain {
   };
 }
 
-function meanFigure(values: { label: string; value: number }[], what: string, missing: string): Figure {
+function meanFigure(values: { label: string; value: number }[], formula: string, missing: string): Figure {
   const made: Made = {
-    formula: `mean of the dishes' ${what}; spread t(n - 1) s / sqrt(n) at 95 %`,
-    inputs: values.map(({ label, value }) => ({ name: `dish ${label}`, value, unit: "%" })),
-    source: solidsSource,
+    formula,
+    inputs: values.map(({ label, value }) => ({ name: sampleChainWords.dish(label), value, unit: "%" })),
+    source: sourceOf("solids"),
   };
   const summary = replicates(values.map(({ value }) => value));
   return summary.ok
@@ -99,33 +98,29 @@ function chainOf(
   const totals = pick("totalSolids");
   const summary = replicates(totals.map(({ value }) => value));
   const warnings: string[] = [];
-  let totalSolids = meanFigure(
-    totals,
-    "total solids",
-    "enter the dish masses, or a provisional value from the moisture balance",
-  );
+  let totalSolids = meanFigure(totals, sampleChainWords.meanTotalSolids, sampleChainWords.enterDishes);
   let stage: SampleChain["stage"] = "final";
   if (totals.length === 0) {
     stage = "missing";
     if (sample.provisionalTotalSolidsPct !== null) {
       stage = "provisional";
       totalSolids = figure("percent", sample.provisionalTotalSolidsPct, {
-        formula: "as read on the moisture balance",
-        inputs: [{ name: "moisture balance", value: sample.provisionalTotalSolidsPct, unit: "%" }],
-        source: "typed by the technician; provisional until the dishes are dry",
+        formula: sampleChainWords.asReadOnBalance,
+        inputs: [{ name: sampleChainWords.balance, value: sample.provisionalTotalSolidsPct, unit: "%" }],
+        source: sampleChainWords.balanceSource,
       });
-      warnings.push("Total solids are provisional: every dose will move when the dishes are dry.");
+      warnings.push(sampleChainWords.provisionalWarning);
     }
   }
   if (summary.ok && (summary.value.relativeDifferencePct ?? 0) > feedDifferenceLimitPct)
     warnings.push(
-      `The dishes differ by ${number(summary.value.relativeDifferencePct!)} % of their mean, more than ${feedDifferenceLimitPct} %: dry another dish.`,
+      sampleChainWords.dishesDiffer(number(summary.value.relativeDifferencePct!), feedDifferenceLimitPct),
     );
-  if (totals.length === 1) warnings.push("One dish alone has no spread: dry a second one.");
+  if (totals.length === 1) warnings.push(sampleChainWords.oneDish);
   const volatileSolids = meanFigure(
     pick("volatileSolids"),
-    "volatile share",
-    "ash the dishes to have the volatile share",
+    sampleChainWords.meanVolatile,
+    sampleChainWords.ashDishes,
   );
   return {
     totalSolids,
@@ -147,28 +142,35 @@ function densityOf(
   if (sample.densityKgPerL !== null)
     return {
       density: figure("densityKgPerL", sample.densityKgPerL, {
-        formula: "as measured",
-        inputs: [{ name: "density", value: sample.densityKgPerL, unit: "kg/L" }],
-        source: "typed by the technician",
+        formula: sampleChainWords.asMeasured,
+        inputs: [{ name: sampleChainWords.density, value: sample.densityKgPerL, unit: "kg/L" }],
+        source: sampleChainWords.typed,
       }),
       densityNote: "",
     };
   const share = volatile ?? assumedVolatilePct;
   const made: Made = {
-    formula: "1 / (TS / solids density + (1 - TS) / water), solids density from the volatile share",
+    formula: sampleChainWords.densityFormula,
     inputs: [
-      { name: "total solids", value: totalSolids, unit: "%" },
-      { name: volatile === null ? "volatile share, assumed" : "volatile share", value: share, unit: "%" },
+      { name: sampleChainWords.totalSolids, value: totalSolids, unit: "%" },
+      {
+        name: volatile === null ? sampleChainWords.volatileShareAssumed : sampleChainWords.volatileShare,
+        value: share,
+        unit: "%",
+      },
     ],
-    source: densitySource,
+    source: sourceOf("density"),
   };
   if (totalSolids === null)
-    return { density: missingFigure("densityKgPerL", "needs the total solids first", made), densityNote: "" };
+    return {
+      density: missingFigure("densityKgPerL", sampleChainWords.needsTotalSolids, made),
+      densityNote: "",
+    };
   return {
     density: figure("densityKgPerL", sludgeDensityKgPerL(totalSolids, share), made),
     densityNote:
       volatile === null
-        ? `Estimated, with a volatile share of ${assumedVolatilePct} % assumed (common practice, no source) until the dishes are ashed.`
-        : "Estimated from total solids and volatile share.",
+        ? sampleChainWords.densityAssumed(assumedVolatilePct)
+        : sampleChainWords.densityEstimated,
   };
 }

@@ -2,6 +2,7 @@ import { rectangular } from "../../bench/dose-uncertainty.ts";
 import { bad, type Outcome } from "../../outcome.ts";
 import { solutionWindow } from "../../product/life.ts";
 import { recipeFor, strengthFromMasses, strengthSlip, type Recipe } from "../../product/make-down.ts";
+import { stockChainWords } from "../../words/stock-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { numberWords } from "./number-words.ts";
@@ -38,25 +39,25 @@ function chainOf(
   number: (value: number) => string,
 ): StockChain {
   const made: Made = {
-    formula: "active share x neat mass / whole mass",
+    formula: stockChainWords.strengthFormula,
     inputs: [
-      { name: `active share of ${product.label}`, value: product.activePct, unit: "%" },
-      { name: "neat product", value: stock.neatMassG, unit: "g" },
-      { name: "whole solution", value: stock.totalMassG, unit: "g" },
+      { name: stockChainWords.activeShareOf(product.label), value: product.activePct, unit: "%" },
+      { name: stockChainWords.neatProduct, value: stock.neatMassG, unit: "g" },
+      { name: stockChainWords.wholeSolution, value: stock.totalMassG, unit: "g" },
     ],
-    source: "mass balance",
+    source: stockChainWords.massBalance,
   };
   const strength = ((): Outcome<number> => {
-    if (product.activePct === null) return bad(`enter the active share of ${product.label}`);
-    if (stock.neatMassG === null) return bad("weigh the neat product in");
-    if (stock.totalMassG === null) return bad("weigh the whole solution");
+    if (product.activePct === null) return bad(stockChainWords.enterActiveShare(product.label));
+    if (stock.neatMassG === null) return bad(stockChainWords.weighNeat);
+    if (stock.totalMassG === null) return bad(stockChainWords.weighWhole);
     return strengthFromMasses(stock.neatMassG, stock.totalMassG, product.activePct);
   })();
   const warnings: string[] = [];
   const active = strength.ok
     ? figure("percent", strength.value, made)
     : missingFigure("percent", strength.message, made);
-  const supplied: Made = { ...made, formula: "neat mass / whole mass", inputs: made.inputs.slice(1) };
+  const supplied: Made = { ...made, formula: stockChainWords.suppliedFormula, inputs: made.inputs.slice(1) };
   const asSupplied =
     strength.ok && product.activePct !== null
       ? figure("percent", (100 * strength.value) / product.activePct, supplied)
@@ -69,20 +70,18 @@ function chainOf(
     product.form !== "metal-salt"
   )
     warnings.push(
-      `${number(strength.value)} % active is outside the usual ${number(usualStrength.low)} to ${number(usualStrength.high)} % (common practice, no source): check the masses, and that neat and active were not mixed up.`,
+      stockChainWords.unusualStrength(
+        number(strength.value),
+        number(usualStrength.low),
+        number(usualStrength.high),
+      ),
     );
   if (strength.ok && stock.targetActivePct !== null && product.activePct !== null) {
     const slip = strengthSlip(strength.value, stock.targetActivePct, product.activePct);
-    const made = `${number(strength.value)} % active was made, ${number(stock.targetActivePct)} % was wanted`;
-    if (slip === "neat-as-active")
-      warnings.push(
-        `${made}: that is the active share apart, so the neat product was weighed as if it were all active. Weigh again, or keep it: the doses use what was made.`,
-      );
-    else if (slip === "divided-twice")
-      warnings.push(
-        `${made}: that is one over the active share apart, so the active share was divided out twice. Check the mass; the doses use what was made.`,
-      );
-    else if (slip === "off") warnings.push(`${made}: the doses use what was made.`);
+    const strengths = [number(strength.value), number(stock.targetActivePct)] as const;
+    if (slip === "neat-as-active") warnings.push(stockChainWords.neatAsActive(...strengths));
+    else if (slip === "divided-twice") warnings.push(stockChainWords.dividedTwice(...strengths));
+    else if (slip === "off") warnings.push(stockChainWords.offTarget(...strengths));
   }
   const window = solutionWindow(product.form, active.value);
   const shift = (minutes: number) =>
@@ -118,14 +117,14 @@ function chainOf(
 export function stockClock(chain: StockChain, now: string): { tone: StateTone; words: string } {
   const { usableFrom, discardAfter } = chain;
   if (usableFrom === null || discardAfter === null)
-    return { tone: "missing", words: "enter when mixing started" };
+    return { tone: "missing", words: stockChainWords.enterMixStart };
   const left = (until: string) => {
     const minutes = Math.max(0, Math.ceil((Date.parse(until) - Date.parse(now)) / 60_000));
     return minutes >= 60 ? `${Math.floor(minutes / 60)} h ${minutes % 60} min` : `${minutes} min`;
   };
-  if (now < usableFrom) return { tone: "open", words: `ageing, usable in ${left(usableFrom)}` };
-  if (now < discardAfter) return { tone: "good", words: `usable, discard in ${left(discardAfter)}` };
-  return { tone: "bad", words: "past its life: make a new solution" };
+  if (now < usableFrom) return { tone: "open", words: stockChainWords.ageing(left(usableFrom)) };
+  if (now < discardAfter) return { tone: "good", words: stockChainWords.usable(left(discardAfter)) };
+  return { tone: "bad", words: stockChainWords.pastLife };
 }
 
 /** What to weigh of this stock's product for a strength and a mass. */
@@ -136,7 +135,7 @@ export function makeDownFor(
 ): Outcome<Recipe> {
   const stock = state.stock[stockId]!;
   const product = state.product[stock.productId]!;
-  if (product.activePct === null) return bad(`Enter the active share of ${product.label} first.`);
+  if (product.activePct === null) return bad(stockChainWords.enterActiveShareFirst(product.label));
   return recipeFor(target.activePct, target.totalMassG, {
     activePct: product.activePct,
     densityKgPerL: product.densityKgPerL,

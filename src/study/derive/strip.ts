@@ -1,4 +1,5 @@
 import type { Analysis } from "../../curve/analyse-types.ts";
+import { stripWords } from "../../words/strip.ts";
 import type { StudyState } from "../schema/records.ts";
 import { decisionChain } from "./decision.ts";
 import { seriesChain } from "./jars.ts";
@@ -31,7 +32,7 @@ const missing = (room: StripSegment["room"], spread = ""): StripSegment => ({
   room,
   headline: "",
   spread,
-  word: "missing",
+  word: stripWords.missing,
   tone: "missing",
 });
 
@@ -48,24 +49,23 @@ export function stripSegments(input: StripInput): StripSegment[] {
 }
 
 function sampleSegment({ state, sampleId, words }: StripInput): StripSegment {
-  if (!sampleId || !state.sample[sampleId]) return missing("sample", "no sample yet");
+  if (!sampleId || !state.sample[sampleId]) return missing("sample", stripWords.noSample);
   const chain = sampleChain(state, sampleId);
   const { value, spread } = chain.totalSolids;
-  if (value === null) return missing("sample", "total solids");
-  const decimals = (number: number) => words.percent(number);
+  if (value === null) return missing("sample", stripWords.totalSolids);
   return {
     room: "sample",
-    headline: `TS ${decimals(value)} %`,
-    spread: spread === null ? "one value, no spread" : `± ${words.percent(spread)} %`,
-    word: chain.stage,
+    headline: stripWords.solids(words.percent(value)),
+    spread: spread === null ? stripWords.oneValue : `± ${words.percent(spread)} %`,
+    word: stripWords.stage[chain.stage],
     tone: chain.tone,
   };
 }
 
 function benchSegment({ state, seriesId }: StripInput): StripSegment {
-  if (!seriesId || !state.series[seriesId]) return missing("bench", "no series yet");
+  if (!seriesId || !state.series[seriesId]) return missing("bench", stripWords.noSeries);
   const { jars } = seriesChain(state, seriesId);
-  if (jars.length === 0) return missing("bench", "no jars yet");
+  if (jars.length === 0) return missing("bench", stripWords.noJars);
   const out = jars.filter(({ jar }) => jar.leftOut !== null).length;
   const unread = jars.filter(
     ({ jar, responses }) => jar.leftOut === null && Object.keys(responses).length === 0,
@@ -73,44 +73,49 @@ function benchSegment({ state, seriesId }: StripInput): StripSegment {
   const undosed = jars.filter(({ doseA, doseB }) => doseA.value === null || doseB.value === null).length;
   return {
     room: "bench",
-    headline: `${jars.length} ${jars.length === 1 ? "jar" : "jars"}`,
-    spread: out > 0 ? `${out} left out` : undosed > 0 ? `${undosed} without a dose` : "none left out",
-    word: unread > 0 ? `${unread} to read` : undosed > 0 ? "incomplete" : "all read",
+    headline: stripWords.jars(jars.length),
+    spread:
+      out > 0
+        ? stripWords.leftOut(out)
+        : undosed > 0
+          ? stripWords.withoutDose(undosed)
+          : stripWords.noneLeftOut,
+    word: unread > 0 ? stripWords.toRead(unread) : undosed > 0 ? stripWords.incomplete : stripWords.allRead,
     tone: unread > 0 || undosed > 0 ? "open" : "good",
   };
 }
 
 function curvesSegment({ analysis, running, words }: StripInput): StripSegment {
-  if (running) return { room: "curves", headline: "", spread: "", word: "running", tone: "open" };
-  if (!analysis || analysis.responses.length === 0) return missing("curves", "no readings yet");
+  if (running) return { room: "curves", headline: "", spread: "", word: stripWords.running, tone: "open" };
+  if (!analysis || analysis.responses.length === 0) return missing("curves", stripWords.noReadings);
   const found = analysis.responses.find(({ verdict }) => verdict.kind !== "none");
   if (!found) {
-    const reason = analysis.responses[0]!.verdict.reason ?? "";
+    const { reason } = analysis.responses[0]!.verdict;
     return {
       room: "curves",
-      headline: "no dose",
-      spread: reason.replaceAll("-", " "),
-      word: "refused",
+      headline: stripWords.noDose,
+      spread: reason ? stripWords.reasons[reason] : "",
+      word: stripWords.refused,
       tone: "warn",
     };
   }
   const { verdict } = found;
   const one = (value: typeof verdict.dose) =>
     value === null
-      ? "open"
+      ? stripWords.openEnd
       : typeof value === "number"
         ? words.dose(value)
         : `${words.dose(value.a)} + ${words.dose(value.b)}`;
-  const tie = verdict.warnings.includes("tie") ? ", tie" : "";
+  const range = verdict.warnings.includes("tie") ? stripWords.rangeWithTie : stripWords.range;
   return {
     room: "curves",
     headline: `${one(verdict.dose)} ${words.doseUnit}`,
-    spread: `${one(verdict.low)} to ${one(verdict.high)}${tie}`,
+    spread: range(one(verdict.low), one(verdict.high)),
     word: verdict.warnings.some(
       (warning) => warning !== "tie" && warning !== "zero-dose" && warning !== "censored",
     )
-      ? "look closer"
-      : "fitted",
+      ? stripWords.lookCloser
+      : stripWords.fitted,
     tone: verdict.warnings.some(
       (warning) => warning !== "tie" && warning !== "zero-dose" && warning !== "censored",
     )
@@ -121,13 +126,13 @@ function curvesSegment({ analysis, running, words }: StripInput): StripSegment {
 
 function doseSegment({ state, seriesId, words }: StripInput): StripSegment {
   const chain = seriesId ? decisionChain(state, seriesId) : null;
-  if (!chain) return missing("dose", "nothing picked");
+  if (!chain) return missing("dose", stripWords.nothingPicked);
   const { decision } = chain;
   const b = decision.doseBKgPerT;
   return {
     room: "dose",
     headline: `${words.dose(decision.doseAKgPerT)}${b === null ? "" : ` + ${words.dose(b)}`} ${words.doseUnit}`,
-    spread: chain.moved ? "an input moved since" : decision.byName,
+    spread: chain.moved ? stripWords.inputMoved : decision.byName,
     word: chain.word,
     tone: chain.tone,
   };
@@ -135,36 +140,37 @@ function doseSegment({ state, seriesId, words }: StripInput): StripSegment {
 
 function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
   const picked = seriesId ? decisionChain(state, seriesId) : null;
-  if (!seriesId || !picked) return missing("plant", "needs a dose");
+  if (!seriesId || !picked) return missing("plant", stripWords.needsDose);
   const chain = plantChain(state, seriesId, {
     a: picked.decision.doseAKgPerT,
     b: picked.decision.doseBKgPerT,
   });
   const usual = chain.cases.find(({ feedCase }) => feedCase.size === "usual") ?? chain.cases[0];
-  if (!usual) return missing("plant", "no feed yet");
+  if (!usual) return missing("plant", stripWords.noFeed);
   if (!usual.rates.ok) return missing("plant", usual.rates.message);
   const first = usual.polymers[0];
-  if (!first) return missing("plant", "no polymer");
+  if (!first) return missing("plant", stripWords.noPolymer);
   const stale = picked.moved !== null;
   const unit = first.polymer.pump?.pump.settingUnit ?? "%";
   const flow =
     first.pumpFlow === null
-      ? `${words.plain(first.rates.solutionLPerH)} L/h solution`
+      ? stripWords.solutionFlow(words.plain(first.rates.solutionLPerH))
       : `${words.plain(first.pumpFlow)} ${first.polymer.pump?.pump.measuredIn === "g" ? "g" : "mL"}/min`;
   if (!first.setting)
     return {
       room: "plant",
       headline: flow,
-      spread: "no pump line yet",
-      word: stale ? "out of date" : "uncalibrated",
+      spread: stripWords.noPumpLine,
+      word: stale ? stripWords.outOfDate : stripWords.uncalibrated,
       tone: "warn",
     };
   if (first.setting.pct === null)
     return {
       room: "plant",
       headline: flow,
-      spread: `${first.setting.status} the settings proven`,
-      word: stale ? "out of date" : "refused",
+      spread:
+        first.setting.status === "below" ? stripWords.outsideProven.below : stripWords.outsideProven.above,
+      word: stale ? stripWords.outOfDate : stripWords.refused,
       tone: stale ? "warn" : "bad",
     };
   const pump = first.polymer.pump;
@@ -181,14 +187,14 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
     headline: `${words.plain(first.setting.pct)} ${unit}`,
     spread: flow,
     word: old
-      ? "out of date"
+      ? stripWords.outOfDate
       : !check
-        ? "not checked"
+        ? stripWords.notChecked
         : check.inside === false
-          ? "check failed"
+          ? stripWords.checkFailed
           : check.inside
-            ? "checked"
-            : "not checked",
+            ? stripWords.checked
+            : stripWords.notChecked,
     tone: old ? "warn" : !check ? "open" : check.tone,
   };
 }
@@ -196,9 +202,9 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
 function recordSegment({ changes }: StripInput): StripSegment {
   return {
     room: "record",
-    headline: `${changes} ${changes === 1 ? "edit" : "edits"}`,
+    headline: stripWords.edits(changes),
     spread: "",
-    word: "kept",
+    word: stripWords.kept,
     tone: "good",
   };
 }

@@ -204,7 +204,7 @@ function* summariseSeries(
     productA: chain.stockA?.product.label ?? null,
     productB: chain.stockB?.product.label ?? null,
     jars: jarCounts.get(seriesId) ?? chain.jars.length,
-    standing: picked?.word ?? "no dose approved",
+    standing: !picked ? "no dose approved" : picked.moved ? "out of date" : "approved",
     moved: picked?.moved ?? null,
     doseAKgPerT: picked?.decision.doseAKgPerT ?? null,
     doseBKgPerT: picked?.decision.doseBKgPerT ?? null,

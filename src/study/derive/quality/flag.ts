@@ -1,3 +1,4 @@
+import { qualityFlagWords } from "../../../words/quality-flags.ts";
 import type { StateTone } from "../tone.ts";
 
 /** Where the number behind a flag stands: the room, and in the bench's grid the jar and its column. */
@@ -26,11 +27,11 @@ export interface FlagWords {
 
 /** "jar 3", "jars 3, 7 and 9" */
 export function jarList(labels: string[]): string {
-  if (labels.length === 1) return `jar ${labels[0]}`;
+  if (labels.length === 1) return qualityFlagWords.jar(labels[0]!);
   const shown = labels.slice(0, 6);
   const rest = labels.length - shown.length;
-  const last = rest > 0 ? `${rest} more` : shown.pop()!;
-  return `jars ${shown.join(", ")} and ${last}`;
+  const last = rest > 0 ? qualityFlagWords.moreJars(rest) : shown.pop()!;
+  return qualityFlagWords.jars(shown.join(", "), last);
 }
 
 export function hoursBetween(from: string, to: string): number {

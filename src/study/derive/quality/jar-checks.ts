@@ -3,6 +3,7 @@ import { responseNamed, responseWords } from "../../../responses/registry.ts";
 import { rectangular } from "../../../bench/dose-uncertainty.ts";
 import { usualDoses } from "../../../bench/usual-doses.ts";
 import { replicates } from "../../../sample/solids.ts";
+import { qualityFlagWords } from "../../../words/quality-flags.ts";
 import type { StudyState } from "../../schema/records.ts";
 import { meanReading, type JarChain, type SeriesChain } from "../jars.ts";
 import { jarList, type Flag, type FlagWords } from "./flag.ts";
@@ -34,9 +35,9 @@ export function doseFlags(state: StudyState, chain: SeriesChain, { number }: Fla
       flags.push({
         id: `off-plan-${letter}`,
         tone: "warn",
-        word: "off plan",
-        sentence: `In ${jarList(labels(off))} polymer ${letter} is more than ${plannedTolerance * 100} % off its planned dose.`,
-        todo: "Check the syringe volume, the strength and the solids; the fit uses what was really dosed.",
+        word: qualityFlagWords.offPlan.word,
+        sentence: qualityFlagWords.offPlan.sentence(jarList(labels(off)), letter, plannedTolerance * 100),
+        todo: qualityFlagWords.offPlan.todo,
         aim: { room: "bench", jarId: off[0]!.jar.id, column: `syringe${letter}` },
       });
     const small = jars.filter(
@@ -49,9 +50,9 @@ export function doseFlags(state: StudyState, chain: SeriesChain, { number }: Fla
       flags.push({
         id: `syringe-${letter}`,
         tone: "warn",
-        word: "syringe too coarse",
-        sentence: `In ${jarList(labels(small))} the volume of solution ${letter} is too small for this syringe: its error is over ${syringeLimit * 100} %.`,
-        todo: "Use a weaker stock, a smaller syringe, or weigh what is injected.",
+        word: qualityFlagWords.syringe.word,
+        sentence: qualityFlagWords.syringe.sentence(jarList(labels(small)), letter, syringeLimit * 100),
+        todo: qualityFlagWords.syringe.todo,
         aim: { room: "bench", jarId: small[0]!.jar.id, column: `syringe${letter}` },
       });
     const refill = jars.filter(
@@ -61,9 +62,13 @@ export function doseFlags(state: StudyState, chain: SeriesChain, { number }: Fla
       flags.push({
         id: `refill-${letter}`,
         tone: "open",
-        word: "more than one fill",
-        sentence: `In ${jarList(labels(refill))} solution ${letter} needs more than one fill of the ${number(series.syringeCapacityMl!)} mL syringe.`,
-        todo: "Use a stronger stock or a larger syringe.",
+        word: qualityFlagWords.refill.word,
+        sentence: qualityFlagWords.refill.sentence(
+          jarList(labels(refill)),
+          letter,
+          number(series.syringeCapacityMl!),
+        ),
+        todo: qualityFlagWords.refill.todo,
         aim: { room: "bench", jarId: refill[0]!.jar.id, column: `syringe${letter}` },
       });
     flags.push(...slipFlags(state, chain, letter, jars, dose, number));
@@ -76,9 +81,9 @@ export function doseFlags(state: StudyState, chain: SeriesChain, { number }: Fla
       flags.push({
         id: "dilution",
         tone: "warn",
-        word: "unequal volumes",
-        sentence: `What was added differs by ${number(spread)} mL between jars, over ${dilutionLimit * 100} % of the sample: the filtrate is diluted unequally.`,
-        todo: "Bring every jar to the same volume with blank water.",
+        word: qualityFlagWords.dilution.word,
+        sentence: qualityFlagWords.dilution.sentence(number(spread), dilutionLimit * 100),
+        todo: qualityFlagWords.dilution.todo,
         aim: { room: "bench", jarId: jars[0]!.jar.id, column: "blankWater" },
       });
   }
@@ -114,9 +119,18 @@ function slipFlags(
     {
       id: `basis-${letter}`,
       tone: "bad",
-      word: "neat for active?",
-      sentence: `The doses (${number(middle.value)} kg/t in the middle) lie outside the usual ${number(band.low)} to ${number(band.high)} kg/t active of this sludge (${band.source}), but ${number(other)} would lie inside: that is the slip of neat for active.`,
-      todo: `Check whether ${stock.stock.label} was weighed as ${slip === "read-as-supplied" ? "active where the sheet says as supplied" : "supplied where the sheet says active"}, and the active share.`,
+      word: qualityFlagWords.basis.word,
+      sentence: qualityFlagWords.basis.sentence(
+        number(middle.value),
+        number(band.low),
+        number(band.high),
+        band.source,
+        number(other),
+      ),
+      todo:
+        slip === "read-as-supplied"
+          ? qualityFlagWords.basis.readAsSupplied(stock.stock.label)
+          : qualityFlagWords.basis.readAsActive(stock.stock.label),
       aim: { room: "sample" },
     },
   ];
@@ -142,9 +156,14 @@ export function readingFlags(chain: SeriesChain, { number }: FlagWords): Flag[] 
         flags.push({
           id: `reread-${jar.jar.id}-${name}`,
           tone: "warn",
-          word: "re-reads differ",
-          sentence: `Jar ${jar.jar.label}: ${responseWords[name]?.label ?? name} was read ${number(difference)} % apart, more than ${limit} % (common practice, no source).`,
-          todo: "Read once more, or leave a reading out with a reason.",
+          word: qualityFlagWords.reread.word,
+          sentence: qualityFlagWords.reread.sentence(
+            jar.jar.label,
+            responseWords[name]?.label ?? name,
+            number(difference),
+            limit,
+          ),
+          todo: qualityFlagWords.reread.todo,
           aim: { room: "bench", jarId: jar.jar.id, column: columnOf(name) },
         });
     }
@@ -155,9 +174,9 @@ export function readingFlags(chain: SeriesChain, { number }: FlagWords): Flag[] 
     flags.push({
       id: "over-range",
       tone: "open",
-      word: "over range",
-      sentence: `${over.length === 1 ? "A reading" : "Readings"} of ${jarList(labels(over))} ${over.length === 1 ? "is" : "are"} over the instrument's range: known only to lie above it.`,
-      todo: "Dilute and read again where it matters; the fit takes it as a bound, never as a number.",
+      word: qualityFlagWords.overRange.word,
+      sentence: qualityFlagWords.overRange.sentence(jarList(labels(over)), over.length),
+      todo: qualityFlagWords.overRange.todo,
       aim: { room: "bench", jarId: over[0]!.jar.id, column: "turbidity" },
     });
   const residue = jars.filter(({ readings }) =>
@@ -171,9 +190,9 @@ export function readingFlags(chain: SeriesChain, { number }: FlagWords): Flag[] 
     flags.push({
       id: "residue",
       tone: "warn",
-      word: "filter residue",
-      sentence: `The residue on the filter of ${jarList(labels(residue))} is outside 2.5 to 200 mg (Standard Methods 2540 D, 20th edition, quoted).`,
-      todo: "Filter more, or less, and weigh again.",
+      word: qualityFlagWords.residue.word,
+      sentence: qualityFlagWords.residue.sentence(jarList(labels(residue))),
+      todo: qualityFlagWords.residue.todo,
       aim: { room: "bench", jarId: residue[0]!.jar.id },
     });
   return [...flags, ...standardFlags(jars, number)];
@@ -197,9 +216,15 @@ function standardFlags(jars: JarChain[], number: FlagWords["number"]): Flag[] {
       {
         id: `drift-${name}`,
         tone: "bad",
-        word: "standard jar drifts",
-        sentence: `${responseWords[name]!.label} of the standard jar moved by ${number(drift)} % from jar ${first.jar.jar.label} to jar ${last.jar.jar.label}, more than ${driftLimitPct} % (common practice, no source).`,
-        todo: "The sludge or the solution changed: take a fresh sample or solution and repeat the later jars.",
+        word: qualityFlagWords.drift.word,
+        sentence: qualityFlagWords.drift.sentence(
+          responseWords[name]!.label,
+          number(drift),
+          first.jar.jar.label,
+          last.jar.jar.label,
+          driftLimitPct,
+        ),
+        todo: qualityFlagWords.drift.todo,
         aim: { room: "bench", jarId: last.jar.jar.id, column: columnOf(name) },
       },
     ];
@@ -218,9 +243,9 @@ export function orderFlags(chain: SeriesChain): Flag[] {
     flags.push({
       id: "order",
       tone: "warn",
-      word: "order not kept",
-      sentence: `Jar ${out.jar.label} was run after a jar that stands behind it in the running order.`,
-      todo: "Keep to the order: it is what tells an ageing sludge from a dose. Note why where it had to change.",
+      word: qualityFlagWords.order.word,
+      sentence: qualityFlagWords.order.sentence(out.jar.label),
+      todo: qualityFlagWords.order.todo,
       aim: { room: "bench", jarId: out.jar.id, column: "order" },
     });
   const dosed = jars.filter(({ doseA, doseB }) => (doseA.value ?? 0) > 0 || (doseB.value ?? 0) > 0);
@@ -231,9 +256,9 @@ export function orderFlags(chain: SeriesChain): Flag[] {
     flags.push({
       id: "no-polymer",
       tone: "open",
-      word: "no jar without polymer",
-      sentence: "No jar without polymer stands beside the dosed ones.",
-      todo: "Run one jar with water in the place of polymer: it says what the polymer does at all.",
+      word: qualityFlagWords.noPolymer.word,
+      sentence: qualityFlagWords.noPolymer.sentence,
+      todo: qualityFlagWords.noPolymer.todo,
       aim: { room: "bench" },
     });
   const cstRead = jars.find(({ responses }) => (responses.cst_s ?? []).length > 0);
@@ -241,10 +266,9 @@ export function orderFlags(chain: SeriesChain): Flag[] {
     flags.push({
       id: "water-blank",
       tone: "open",
-      word: "no water blank",
-      sentence:
-        "CST was read, but not of water on the same paper, so it cannot be compared with another day.",
-      todo: "Time water on the same paper lot and enter it with the series.",
+      word: qualityFlagWords.waterBlank.word,
+      sentence: qualityFlagWords.waterBlank.sentence,
+      todo: qualityFlagWords.waterBlank.todo,
       aim: { room: "bench" },
     });
   return flags;

@@ -1,4 +1,5 @@
 import { feedDifferenceLimitPct, replicates } from "../../../sample/solids.ts";
+import { qualityFlagWords } from "../../../words/quality-flags.ts";
 import type { StudyState } from "../../schema/records.ts";
 import type { SeriesChain } from "../jars.ts";
 import type { StockChain } from "../stock.ts";
@@ -23,9 +24,9 @@ export function sampleFlags(state: StudyState, chain: SeriesChain, { now, number
     flags.push({
       id: "sample-time",
       tone: "open",
-      word: "sample time unknown",
-      sentence: "Nobody wrote down when the sample was taken, so its age cannot be watched.",
-      todo: "Enter when it was taken.",
+      word: qualityFlagWords.sampleTime.word,
+      sentence: qualityFlagWords.sampleTime.sentence,
+      todo: qualityFlagWords.sampleTime.todo,
       aim,
     });
   else if (at !== null && hoursBetween(sample.takenAt, at) > freshHours) {
@@ -34,9 +35,11 @@ export function sampleFlags(state: StudyState, chain: SeriesChain, { now, number
     flags.push({
       id: "sample-age",
       tone: old ? "bad" : "warn",
-      word: old ? "old sample" : "ageing sample",
-      sentence: `The sample is ${number(hours)} h old ${waiting ? "now" : "at the last jar"}; past ${freshHours} h sludge begins to change (common practice, no source).`,
-      todo: old ? "Take a fresh sample." : "Watch the standard jar, and take a fresh sample where it drifts.",
+      word: old ? qualityFlagWords.sampleAge.old : qualityFlagWords.sampleAge.ageing,
+      sentence: waiting
+        ? qualityFlagWords.sampleAge.now(number(hours), freshHours)
+        : qualityFlagWords.sampleAge.atLastJar(number(hours), freshHours),
+      todo: old ? qualityFlagWords.sampleAge.oldTodo : qualityFlagWords.sampleAge.ageingTodo,
       aim,
     });
   }
@@ -44,9 +47,9 @@ export function sampleFlags(state: StudyState, chain: SeriesChain, { now, number
     flags.push({
       id: "provisional",
       tone: "warn",
-      word: "TS provisional",
-      sentence: "Total solids are the moisture balance's: every dose will move when the dishes are dry.",
-      todo: "Enter the dry masses as soon as the dishes are cool.",
+      word: qualityFlagWords.provisional.word,
+      sentence: qualityFlagWords.provisional.sentence,
+      todo: qualityFlagWords.provisional.todo,
       aim,
     });
   const totals = chain.sample.dishes
@@ -58,9 +61,9 @@ export function sampleFlags(state: StudyState, chain: SeriesChain, { now, number
     flags.push({
       id: "dishes",
       tone: "warn",
-      word: "dishes differ",
-      sentence: `The dishes differ by ${number(difference)} % of their mean, more than ${feedDifferenceLimitPct} % (Standard Methods 2540 G, from memory).`,
-      todo: "Dry another dish, or leave one out with a reason.",
+      word: qualityFlagWords.dishes.word,
+      sentence: qualityFlagWords.dishes.sentence(number(difference), feedDifferenceLimitPct),
+      todo: qualityFlagWords.dishes.todo,
       aim,
     });
   return flags;
@@ -78,9 +81,9 @@ export function solutionFlags(chain: SeriesChain, { now }: FlagWords): Flag[] {
       flags.push({
         id: `solution-time-${letter}`,
         tone: "open",
-        word: "mixing time unknown",
-        sentence: `Nobody wrote down when ${name} was mixed, so its ageing and life cannot be watched.`,
-        todo: "Enter when mixing started.",
+        word: qualityFlagWords.solutionTime.word,
+        sentence: qualityFlagWords.solutionTime.sentence(name),
+        todo: qualityFlagWords.solutionTime.todo,
         aim,
       });
       continue;
@@ -94,18 +97,18 @@ export function solutionFlags(chain: SeriesChain, { now }: FlagWords): Flag[] {
       flags.push({
         id: `solution-young-${letter}`,
         tone: "warn",
-        word: "too young",
-        sentence: `${name} was not aged yet when it went into ${jarList(young)}.`,
-        todo: "Repeat with the aged solution, or leave out with a reason.",
+        word: qualityFlagWords.solutionYoung.word,
+        sentence: qualityFlagWords.solutionYoung.sentence(name, jarList(young)),
+        todo: qualityFlagWords.solutionYoung.todo,
         aim: { room: "bench", jarId: used.find(({ jar }) => jar.label === young[0])!.jar.id },
       });
     if (late.length > 0)
       flags.push({
         id: `solution-late-${letter}`,
         tone: "bad",
-        word: "past its life",
-        sentence: `${name} was past its life when it went into ${jarList(late)}.`,
-        todo: "Make a new solution and repeat, or leave out with a reason.",
+        word: qualityFlagWords.solutionLate.word,
+        sentence: qualityFlagWords.solutionLate.sentence(name, jarList(late)),
+        todo: qualityFlagWords.solutionLate.todo,
         aim: { room: "bench", jarId: used.find(({ jar }) => jar.label === late[0])!.jar.id },
       });
     const waiting = chain.jars.some(({ jar, readings }) => jar.leftOut === null && readings.length === 0);
@@ -113,18 +116,18 @@ export function solutionFlags(chain: SeriesChain, { now }: FlagWords): Flag[] {
       flags.push({
         id: `solution-now-${letter}`,
         tone: "bad",
-        word: "discard",
-        sentence: `${name} is past its life now.`,
-        todo: "Make a new solution before the next jar.",
+        word: qualityFlagWords.solutionOver.word,
+        sentence: qualityFlagWords.solutionOver.sentence(name),
+        todo: qualityFlagWords.solutionOver.todo,
         aim,
       });
     else if (waiting && now < usableFrom)
       flags.push({
         id: `solution-now-${letter}`,
         tone: "open",
-        word: "still ageing",
-        sentence: `${name} is still ageing.`,
-        todo: "Prepare the jars meanwhile.",
+        word: qualityFlagWords.solutionAgeing.word,
+        sentence: qualityFlagWords.solutionAgeing.sentence(name),
+        todo: qualityFlagWords.solutionAgeing.todo,
         aim,
       });
   }

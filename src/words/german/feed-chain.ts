@@ -1,0 +1,25 @@
+import type { feedChainWords } from "../feed-chain.ts";
+
+export const feedChain: typeof feedChainWords = {
+  meterFormula: "wie am Durchflussmesser abgelesen",
+  timedFormula: "60 x Volumen / Minuten",
+  levelFormula: "60 x Fläche x Änderung des Füllstands / Minuten",
+  differenceFormula: "Zufuhr - Rücklauf",
+  timedVolume: "gefülltes oder entnommenes Volumen",
+  time: "Zeit",
+  tankArea: "Fläche des Behälters",
+  levelChange: "Änderung des Füllstands",
+  supply: "Zufuhr",
+  returned: "zurücklaufender Überlauf",
+  totalSolidsOfFeed: "Trockenrückstand des Zulaufs",
+  totalSolidsOfSample: "Trockenrückstand der Probe",
+  densityOfFeed: "Dichte des Zulaufs",
+  densityOfSample: "Dichte der Probe",
+  uncertaintyOf: (part) => `Standardunsicherheit: ${part}`,
+  notEntered: "nicht eingetragen, in der Streuung nicht enthalten",
+  percentOfIt: "% davon",
+  loadFormula: "Zulaufstrom x 1000 x Dichte x TR; Streuung 2 x ihre Anteile, quadratisch addiert",
+  enterFlow: "Zulaufstrom eintragen",
+  enterTotalSolids: "Trockenrückstand des Zulaufs eintragen",
+  enterDensity: "Dichte des Zulaufs eintragen",
+};

@@ -1,0 +1,33 @@
+import type { jarChainWords } from "../jar-chain.ts";
+
+export const jarChain: typeof jarChainWords = {
+  doseFormula: "1000 x Spritze x Dichte der Lösung x Gehalt / (Probenvolumen x Dichte x TR)",
+  syringe: (letter) => `Spritze ${letter}`,
+  strength: "Gehalt, Wirksubstanz",
+  solutionDensity: "Dichte der Lösung",
+  sampleVolume: "Probenvolumen",
+  sludgeDensity: "Dichte des Schlamms",
+  totalSolids: "Trockenrückstand",
+  totalSolidsProvisional: "Trockenrückstand, vorläufig",
+  enterVolume: (letter) => `Volumen der Lösung ${letter} eintragen`,
+  pickStock: (letter) => `Stammlösung für Polymer ${letter} wählen`,
+  lacksStrength: (stock, why) => `Gehalt von ${stock}: ${why}`,
+  enterStockDensity: (stock) => `Dichte von ${stock} eintragen`,
+  enterSampleVolume: "Probenvolumen eintragen",
+  lacksTotalSolids: (why) => `Trockenrückstand: ${why}`,
+  lacksDensity: (why) => `Dichte: ${why}`,
+  suppliedFormula: "Dosis Wirksubstanz / Wirksubstanzanteil",
+  activeDose: "Dosis Wirksubstanz",
+  activeShare: "Wirksubstanzanteil",
+  enterActiveShare: "Wirksubstanzanteil eintragen",
+  captureFormula:
+    "C (F - (1 + d) E) / (F (C - E)), Feststoffe von Zulauf F, Kuchen C, Filtrat E, zugegebene Flüssigkeit d je Zulauf",
+  feedTss: "TSS im Zulauf",
+  filtrateTss: "TSS im Filtrat",
+  cakeTs: "Kuchen-TR",
+  addedLiquid: "zugegebene Flüssigkeit je Zulauf",
+  needsFiltrateTss: "braucht eine Ablesung der TSS im Filtrat",
+  needsCakeTs: "braucht eine Ablesung des Kuchen-TR",
+  mixedBasis: "gemischte Bezugsgrößen: TSS des Zulaufs eintragen, TR enthält auch Gelöstes",
+  needsVolumes: "braucht die Volumen, die in diesen Becher kamen",
+};

@@ -1,0 +1,16 @@
+import type { plantInputWords } from "../plant-inputs.ts";
+
+export const plantInputs: typeof plantInputWords = {
+  enter: (input) => `${input} eintragen`,
+  load: "TR-Fracht",
+  dose: "Dosis, Wirksubstanz",
+  activeShareOf: (product) => `Wirksubstanzanteil von ${product}`,
+  activeShare: "Wirksubstanzanteil",
+  strength: "Gehalt der Lösung",
+  feedFlow: "Zulaufstrom",
+  totalSolids: "Trockenrückstand",
+  density: "Dichte",
+  hoursPerDay: "Stunden je Tag",
+  daysPerYear: "Tage je Jahr",
+  uncertainty: (part) => `Standardunsicherheit, ${part}`,
+};

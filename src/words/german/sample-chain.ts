@@ -1,0 +1,31 @@
+import type { sampleChainWords } from "../sample-chain.ts";
+
+export const sampleChain: typeof sampleChainWords = {
+  totalSolidsFormula: "100 (trocken - Tara) / (feucht - Tara)",
+  volatileFormula: "100 (trocken - Asche) / (trocken - Tara)",
+  masses: { tareG: "Tara", wetG: "Feuchtmasse", dryG: "Trockenmasse", ashG: "Aschemasse" },
+  dish: (label) => `Schale ${label}`,
+  meanTotalSolids: "Mittel des Trockenrückstands der Schalen; Streuung t(n - 1) s / sqrt(n) bei 95 %",
+  meanVolatile: "Mittel des Glühverlusts der Schalen; Streuung t(n - 1) s / sqrt(n) bei 95 %",
+  enterDishes: "Massen der Schalen eintragen oder einen vorläufigen Wert von der Feuchtewaage",
+  ashDishes: "Schalen glühen, um den Glühverlust zu erhalten",
+  asReadOnBalance: "wie an der Feuchtewaage abgelesen",
+  balance: "Feuchtewaage",
+  balanceSource: "vom Laboranten eingetragen; vorläufig, bis die Schalen trocken sind",
+  provisionalWarning:
+    "Der Trockenrückstand ist vorläufig: Jede Dosis verschiebt sich, wenn die Schalen trocken sind.",
+  dishesDiffer: (difference, limitPct) =>
+    `Die Schalen weichen um ${difference} % ihres Mittelwerts voneinander ab, mehr als ${limitPct} %: eine weitere Schale trocknen.`,
+  oneDish: "Eine Schale allein hat keine Streuung: eine zweite trocknen.",
+  asMeasured: "wie gemessen",
+  typed: "vom Laboranten eingetragen",
+  density: "Dichte",
+  densityFormula: "1 / (TR / Feststoffdichte + (1 - TR) / Wasser), Feststoffdichte aus dem Glühverlust",
+  totalSolids: "Trockenrückstand",
+  volatileShare: "Glühverlust",
+  volatileShareAssumed: "Glühverlust, angenommen",
+  needsTotalSolids: "braucht zuerst den Trockenrückstand",
+  densityAssumed: (volatilePct) =>
+    `Geschätzt mit einem angenommenen Glühverlust von ${volatilePct} % (übliche Praxis, ohne Quelle), bis die Schalen geglüht sind.`,
+  densityEstimated: "Aus Trockenrückstand und Glühverlust geschätzt.",
+};
