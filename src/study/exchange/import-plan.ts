@@ -1,7 +1,7 @@
 import { chooseColumns, holdsNumbers, type ColumnUse, type Field } from "../../exchange/columns.ts";
 import type { Table } from "../../exchange/grid.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
-import { parseNumber } from "../../units/number-entry.ts";
+import { parseNumber, readsTwoWays } from "../../units/number-entry.ts";
 import { applyCommand, mostTogether, type Command, type SimpleCommand } from "../commands.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readJarRow, type JarRow } from "./jar-row.ts";
@@ -142,7 +142,7 @@ function ambiguousCell(table: Table, uses: ColumnUse[]): string | null {
     for (const column of numeric) {
       const text = (row.cells[column] ?? "").replace(/^[<>]/, "");
       const parsed = parseNumber(text, null);
-      if (!parsed.ok && /two ways/.test(parsed.message))
+      if (!parsed.ok && readsTwoWays(text))
         return `${table.name}: line ${row.line}, column ${table.heads[column]}: ${parsed.message}`;
     }
   return null;
