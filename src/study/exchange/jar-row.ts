@@ -1,10 +1,10 @@
 import type { ChosenColumns, Field } from "../../exchange/columns.ts";
-import { describeIssue } from "../issue-words.ts";
+import { describeIssue, refusedValue } from "../issue-words.ts";
 import { brokenInvariant } from "../invariants.ts";
 import { jarSchema, readingSchema } from "../schema/bench.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readDose, type JarDose, type MissingBasis } from "./jar-doses.ts";
-import { refusedValue, type RowReader } from "./row-reader.ts";
+import { clip, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
 import type { SlotSpec } from "./slots/slot.ts";
 import { readLeftOut, readSlots, type ReadResult } from "./slots/slots.ts";
@@ -81,7 +81,7 @@ export function readJarRow(
     row.fault(
       column,
       typeof given === "number" || typeof given === "string"
-        ? refusedValue(String(given), issue?.message ?? "cannot be used")
+        ? refusedValue(clip(String(given)), issue)
         : describeIssue(parsed.error, "jar", record),
     );
     return null;
@@ -204,10 +204,7 @@ function checkReading(state: StudyState, row: RowReader, reading: ReadResult): v
     const [top, part] = issue?.path ?? [];
     if (top === "result") {
       const value = (result as Record<string, unknown>)[String(part)];
-      row.fault(
-        from[String(part)] ?? Object.values(from)[0]!,
-        refusedValue(String(value), issue?.message ?? "cannot be used"),
-      );
+      row.fault(from[String(part)] ?? Object.values(from)[0]!, refusedValue(clip(String(value)), issue));
     } else
       row.fault(
         top === "leftOut" ? `${slot}_left_out_note` : `${slot}_note`,

@@ -26,12 +26,8 @@ export interface RowReader {
   faults: RowFault[];
 }
 
-const clip = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
-
-/** The sentence for a value that its kind does not allow. */
-export function refusedValue(text: string, why: string): string {
-  return `"${clip(text)}" ${/^(is|needs|has|holds|must) /.test(why) ? why : `is not right: ${why}`}.`;
-}
+/** A cell as a sentence may hold it. */
+export const clip = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
 
 /** A reader over one row of a table. */
 export function rowReader(table: Table, row: Table["rows"][number], columns: ChosenColumns): RowReader {

@@ -6,7 +6,8 @@ import type { OutSheet } from "../../exchange/workbook-out.ts";
 import type { DecimalMark } from "../../units/number-entry.ts";
 import { fieldUnit, fieldWords } from "../issue-words.ts";
 import { references } from "../references.ts";
-import { kinds, kindWords, type Kind, type StudyState } from "../schema/records.ts";
+import { kindWords } from "../../words/records.ts";
+import { kinds, type Kind, type StudyState } from "../schema/records.ts";
 import { flatTable } from "./flat-table.ts";
 import { slotOf, writeSlot } from "./slots/slots.ts";
 

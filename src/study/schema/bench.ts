@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { schemaWords } from "../../words/schema.ts";
 import {
   between,
   idSchema,
@@ -14,7 +15,7 @@ import {
 
 const rangeSchema = z
   .strictObject({ low: notNegative(1e6), high: positive(1e6) })
-  .refine((range) => range.high > range.low, "has its high end below its low end");
+  .refine((range) => range.high > range.low, { error: () => schemaWords.rangeOrder });
 
 /** How the jars of a series are treated, so that two days can be compared. */
 export const protocolSchema = z.strictObject({
@@ -150,14 +151,17 @@ export const readingSchema = z.strictObject({
     z.strictObject({ kind: z.literal("capture"), pct: sharePct }),
     z.strictObject({
       kind: z.literal("floc-grade"),
-      grade: z.int("must be a whole number from 1 to 5").min(1, "must be 1 to 5").max(5, "must be 1 to 5"),
+      grade: z
+        .int({ error: () => schemaWords.wholeGrade })
+        .min(1, { error: () => schemaWords.grade })
+        .max(5, { error: () => schemaWords.grade }),
     }),
     z.strictObject({ kind: z.literal("filter-time"), seconds: positive(100_000) }),
     z.strictObject({
       kind: z.literal("srf"),
       points: z
         .array(z.strictObject({ volumeMl: positive(100_000), seconds: positive(1e6) }))
-        .min(3, "needs at least three volumes")
+        .min(3, { error: () => schemaWords.fewVolumes })
         .max(60),
       /** the straight part: first and last point used, counted from 1 */
       firstUsed: z.int().min(1).max(60),
@@ -191,7 +195,7 @@ export const photoSchema = z.strictObject({
   /** a data address of the JPEG, base64 */
   image: z
     .string()
-    .max(420_000, "is too large a picture")
-    .regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/]+=*$/, "is not a JPEG picture"),
+    .max(420_000, { error: () => schemaWords.largePicture })
+    .regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/]+=*$/, { error: () => schemaWords.notPicture }),
   note: noteSchema.default(""),
 });

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { schemaWords } from "../../words/schema.ts";
 import {
   between,
   idSchema,
@@ -72,7 +73,7 @@ export const decisionSchema = z.strictObject({
   rule: ruleSchema,
   /** the response whose curve the rule used, where it used one */
   response: z.string().max(40).nullable().default(null),
-  reason: noteSchema.min(1, "needs a reason"),
+  reason: noteSchema.min(1, { error: () => schemaWords.needsReason }),
   byName: labelSchema,
   at: instantSchema,
   methodVersion: z.string().max(40),

@@ -1,10 +1,11 @@
 import { z } from "zod";
+import { schemaWords } from "../../words/schema.ts";
 
 // A strict content policy forbids generated code; zod would otherwise probe for it.
 z.config({ jitless: true });
 
 /** A short sortable id: letters, digits and hyphens. */
-export const idSchema = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "is not an id");
+export const idSchema = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, { error: () => schemaWords.notId });
 
 /**
  * Text as it can be stored and read back unchanged: half of a two-part character becomes the replacement character,
@@ -15,37 +16,41 @@ export const textSchema = z.string().overwrite((text) => text.toWellFormed());
 /** A name that people read: one line, not empty. */
 export const labelSchema = textSchema
   .trim()
-  .min(1, "needs a name")
-  .max(120, "is longer than 120 characters")
-  .regex(/^[^\p{Cc}]*$/u, "holds a character that cannot be shown");
+  .min(1, { error: () => schemaWords.needsName })
+  .max(120, { error: () => schemaWords.longName })
+  .regex(/^[^\p{Cc}]*$/u, { error: () => schemaWords.unshowable });
 
 /** Who did something, as they are called: one line, may be empty. */
 export const byNameSchema = textSchema
   .trim()
-  .max(120, "is longer than 120 characters")
-  .regex(/^[^\p{Cc}]*$/u, "holds a character that cannot be shown");
+  .max(120, { error: () => schemaWords.longName })
+  .regex(/^[^\p{Cc}]*$/u, { error: () => schemaWords.unshowable });
 
 /** Free text; may be empty. */
 export const noteSchema = textSchema
-  .max(4000, "is longer than 4000 characters")
-  .refine((text) => !text.includes("\u0000"), "holds a character that cannot be stored");
+  .max(4000, { error: () => schemaWords.longNote })
+  .refine((text) => !text.includes("\u0000"), { error: () => schemaWords.unstorable });
 
 /** A moment in time, ISO 8601 with its offset. */
-export const instantSchema = z.iso.datetime({ offset: true, message: "is not a date and time" });
+export const instantSchema = z.iso.datetime({ offset: true, error: () => schemaWords.notInstant });
 
-const finite = z.number("is not a number");
+const finite = z.number({ error: () => schemaWords.notNumber });
 
 /** A number above zero, at most `max`. */
 export const positive = (max: number) =>
-  finite.gt(0, "must be above 0").max(max, `is above ${max}, the most this can be`);
+  finite.gt(0, { error: () => schemaWords.aboveZero }).max(max, { error: () => schemaWords.aboveMost(max) });
 
 /** Zero or a number above, at most `max`. */
 export const notNegative = (max: number) =>
-  finite.min(0, "must not be negative").max(max, `is above ${max}, the most this can be`);
+  finite
+    .min(0, { error: () => schemaWords.notNegative })
+    .max(max, { error: () => schemaWords.aboveMost(max) });
 
 /** A number between two bounds, both included. */
 export const between = (low: number, high: number) =>
-  finite.min(low, `is below ${low}`).max(high, `is above ${high}`);
+  finite
+    .min(low, { error: () => schemaWords.below(low) })
+    .max(high, { error: () => schemaWords.above(high) });
 
 /** A share in percent, above 0 and at most 100. */
 export const sharePct = positive(100);
