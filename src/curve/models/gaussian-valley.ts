@@ -1,3 +1,4 @@
+import { modelWords } from "../../words/curve.ts";
 import { ladder, steps, type CurveModel } from "./model.ts";
 
 function bell(x: number, centre: number, spread: number): number {
@@ -8,7 +9,9 @@ function bell(x: number, centre: number, spread: number): number {
 /** y = base - depth e^(-(x-centre)^2 / (2 spread^2)): a valley between two flat shoulders. */
 export const gaussianValley: CurveModel = {
   name: "gaussian-valley",
-  words: "A valley between flat shoulders: too little and far too much are equally bad.",
+  get words() {
+    return modelWords["gaussian-valley"];
+  },
   parameterNames: ["base", "depth", "centre", "spread"],
   linear: [0, 1],
   nonlinear: [2, 3],

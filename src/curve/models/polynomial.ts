@@ -1,3 +1,4 @@
+import { modelWords } from "../../words/curve.ts";
 import type { ModelName } from "../types.ts";
 import type { CurveModel, HeldFamily, Range, Turning } from "./model.ts";
 
@@ -27,7 +28,6 @@ function stationary(b: number[]): { u: number; curvature: number }[] {
  */
 export function polynomial(
   name: ModelName,
-  words: string,
   degree: number,
   logDose: boolean,
   hasOptimum: boolean,
@@ -71,7 +71,9 @@ export function polynomial(
 
   return {
     name,
-    words,
+    get words() {
+      return modelWords[name];
+    },
     parameterNames: indices.map((k) => `b${k}`),
     linear: indices,
     nonlinear: [],

@@ -8,6 +8,8 @@ import { clip, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
 import type { SlotSpec } from "./slots/slot.ts";
 import { readLeftOut, readSlots, type ReadResult } from "./slots/slots.ts";
+import { importWords } from "../../words/imports.ts";
+import { kindWords } from "../../words/records.ts";
 
 /** One row, read: the jar it names and what was read of it. */
 export interface JarRow {
@@ -49,7 +51,7 @@ export function readJarRow(
   const doseA = readDose(row, "a", columns, target, volumeMl, missing);
   const doseB = readDose(row, "b", columns, target, volumeMl, missing);
   const label = row.has("jar") ? row.label("jar") : nextName(target);
-  if (label === "") row.fault("jar", "is empty: name the jar.");
+  if (label === "") row.fault("jar", importWords.nameJar);
   const role = readRole(row, doseA, doseB);
   const order = row.filled("order") ? row.number("order") : null;
   const record = {
@@ -82,7 +84,7 @@ export function readJarRow(
       column,
       typeof given === "number" || typeof given === "string"
         ? refusedValue(clip(String(given)), issue)
-        : describeIssue(parsed.error, "jar", record),
+        : describeIssue(parsed.error, kindWords.jar.one, record),
     );
     return null;
   }
@@ -147,17 +149,23 @@ function doseColumn(field: Field | "syringe_a" | "syringe_b", columns: ChosenCol
 /** A new series is set up by these columns; in one that is there they must say what it says. */
 function linksAgree(row: RowReader, target: SeriesTarget): void {
   const { series, sampleLabel, stockA, stockB } = target;
-  const links: [Field, string | null, string][] = [
-    ["sample", sampleLabel, "its sample"],
-    ["stock_a", stockA?.stock.label ?? null, "polymer A"],
-    ["stock_b", stockB?.stock.label ?? null, "polymer B"],
-  ];
-  for (const [field, label, what] of links) {
+  const differs = (given: string, label: string | null) =>
+    given !== "" && given.toLowerCase() !== (label ?? "").toLowerCase();
+  const sample = row.label("sample");
+  if (differs(sample, sampleLabel))
+    row.fault("sample", importWords.linkSample(series.label, sampleLabel, sample.slice(0, 60)));
+  for (const [field, letter, stock] of [
+    ["stock_a", "A", stockA],
+    ["stock_b", "B", stockB],
+  ] as const) {
     const given = row.label(field);
-    if (given !== "" && given.toLowerCase() !== (label ?? "").toLowerCase())
+    const label = stock?.stock.label ?? null;
+    if (differs(given, label))
       row.fault(
         field,
-        `series ${series.label} has ${label === null ? "no solution" : `"${label}"`} for ${what}, and this row says "${given.slice(0, 60)}".`,
+        label === null
+          ? importWords.linkNoStock(series.label, letter, given.slice(0, 60))
+          : importWords.linkStock(series.label, label, letter, given.slice(0, 60)),
       );
   }
 }
@@ -191,7 +199,7 @@ function readRole(row: RowReader, doseA: JarDose, doseB: JarDose): RecordOf<"jar
   }
   const known = roles.find((role) => role === given);
   if (known) return known;
-  row.fault("role", `"${given.slice(0, 40)}" is not a role of a jar; there are: ${roles.join(", ")}.`);
+  row.fault("role", importWords.notRole(given.slice(0, 40), roles.join(", ")));
   return "dose";
 }
 
@@ -208,7 +216,7 @@ function checkReading(state: StudyState, row: RowReader, reading: ReadResult): v
     } else
       row.fault(
         top === "leftOut" ? `${slot}_left_out_note` : `${slot}_note`,
-        describeIssue(parsed.error, "reading", record),
+        describeIssue(parsed.error, kindWords.reading.one, record),
       );
     return;
   }

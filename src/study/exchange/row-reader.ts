@@ -2,6 +2,8 @@ import type { ChosenColumns, Field } from "../../exchange/columns.ts";
 import { unescapeText } from "../../exchange/text-cell.ts";
 import type { Table } from "../../exchange/grid.ts";
 import { parseReading, type TypedReading } from "../../units/number-entry.ts";
+import { importWords } from "../../words/imports.ts";
+import { sheetWords } from "../../words/sheets.ts";
 
 /** One thing wrong with one cell: the line of the file, the column by its head, and what to do about it. */
 export interface RowFault {
@@ -42,10 +44,7 @@ export function rowReader(table: Table, row: Table["rows"][number], columns: Cho
     const text = cell(column);
     if (text === "") return null;
     if (/^[=@#]/.test(text)) {
-      fault(
-        column,
-        `"${clip(text)}" is a formula or its error, not a number: save the sheet with its values.`,
-      );
+      fault(column, importWords.formula(clip(text)));
       return null;
     }
     const parsed = parseReading(text, table.mark);
@@ -66,7 +65,7 @@ export function rowReader(table: Table, row: Table["rows"][number], columns: Cho
       const read = reading(column);
       if (read === null) return null;
       if (read.censored === null) return read.value;
-      fault(column, `"${clip(cell(column))}" is a bound, and a plain number is needed here.`);
+      fault(column, sheetWords.bound(clip(cell(column))));
       return null;
     },
     reading: (field) => reading(field),

@@ -19,7 +19,7 @@ export const cakeSlots: SlotSpec[] = [
     },
     read: (row) => {
       const before = row.faults.length;
-      const dish = group(row, ["cake_dish_tare_g"], ["cake_dish_wet_g", "cake_dish_dry_g"], "a cake dish");
+      const dish = group(row, ["cake_dish_tare_g"], ["cake_dish_wet_g", "cake_dish_dry_g"], "cakeDish");
       if (row.faults.length > before) return null;
       if (dish) {
         const masses = {
@@ -57,7 +57,7 @@ export const cakeSlots: SlotSpec[] = [
         row,
         ["re_shear_first_mm", "re_shear_broken_mm"],
         ["re_shear_regrown_mm"],
-        "a floc's strength",
+        "flocStrength",
       );
       return (
         sizes && {

@@ -2,6 +2,7 @@ import { undilutedTurbidity } from "../../../bench/measurements.ts";
 import type { Field } from "../../../exchange/columns.ts";
 import { suspendedSolidsMgPerL } from "../../../sample/solids.ts";
 import { agrees, bound, group, type SlotSpec } from "./slot.ts";
+import { importWords } from "../../../words/imports.ts";
 
 /** Turbidity and suspended solids of the filtrate. */
 export const claritySlots: SlotSpec[] = [
@@ -24,17 +25,14 @@ export const claritySlots: SlotSpec[] = [
       const own: Field = series.turbidityUnit === "FNU" ? "turbidity_fnu" : "turbidity_ntu";
       const other: Field = own === "turbidity_fnu" ? "turbidity_ntu" : "turbidity_fnu";
       if (row.filled(other)) {
-        row.fault(
-          other,
-          `series ${series.label} reads turbidity in ${series.turbidityUnit}: the units differ.`,
-        );
+        row.fault(other, importWords.otherTurbidityUnit(series.label, series.turbidityUnit));
         return null;
       }
       const shown = row.reading("turbidity_shown");
       if (shown === null) {
         const plain = row.reading(own);
         if (row.filled("turbidity_dilution") && !row.filled("turbidity_shown"))
-          row.fault("turbidity_dilution", "has no turbidity as shown (turbidity_shown) beside it.");
+          row.fault("turbidity_dilution", importWords.dilutionAlone);
         return plain
           ? {
               result: { kind: "turbidity", ...plain, dilution: 1 },
@@ -44,8 +42,7 @@ export const claritySlots: SlotSpec[] = [
       }
       const dilution = row.has("turbidity_dilution") ? row.number("turbidity_dilution") : 1;
       if (dilution === null) {
-        if (!row.filled("turbidity_dilution"))
-          row.fault("turbidity_dilution", "is empty: enter 1 where the sample was not diluted.");
+        if (!row.filled("turbidity_dilution")) row.fault("turbidity_dilution", importWords.undiluted);
         return null;
       }
       agrees(row, own, undilutedTurbidity(shown.value, dilution));
@@ -81,7 +78,7 @@ export const claritySlots: SlotSpec[] = [
         row,
         ["filtrate_dish_tare_g"],
         ["filtrate_dish_dry_g", "filtrate_dish_volume_ml"],
-        "a filter's solids",
+        "filterSolids",
       );
       if (row.faults.length > before) return null;
       if (dish) {

@@ -3,6 +3,7 @@ import type { OutCell } from "../../../exchange/csv-out.ts";
 import type { RecordOf } from "../../schema/records.ts";
 import type { ReadingKind } from "../../schema/bench.ts";
 import type { RowReader } from "../row-reader.ts";
+import { importWords } from "../../../words/imports.ts";
 
 export type Reading = RecordOf<"reading">;
 export type Result = Reading["result"];
@@ -36,10 +37,7 @@ export function agrees(row: RowReader, field: Field, made: number | null): void 
   const stated = row.reading(field);
   if (stated === null || made === null) return;
   if (Math.abs(stated.value - made) > agreement * Math.abs(made))
-    row.fault(
-      field,
-      `the file says ${stated.value}, but the values beside it make ${made.toPrecision(4)}: correct one of them, or leave this column out.`,
-    );
+    row.fault(field, importWords.disagrees(stated.value, made.toPrecision(4)));
 }
 
 /** Several cells that only mean something together: null where all are empty, or where a needed one is. */
@@ -47,14 +45,14 @@ export function group<N extends Field, O extends Field = never>(
   row: RowReader,
   needed: N[],
   optional: O[],
-  what: string,
+  what: keyof typeof importWords.emptyNeeded,
 ): (Record<N, number> & Record<O, number | null>) | null {
   if (![...needed, ...optional].some((field) => row.filled(field))) return null;
   const before = row.faults.length;
   const values: Partial<Record<Field, number | null>> = {};
   for (const field of needed) {
     const value = row.number(field);
-    if (value === null && row.faults.length === before) row.fault(field, `is empty, but ${what} needs it.`);
+    if (value === null && row.faults.length === before) row.fault(field, importWords.emptyNeeded[what]);
     values[field] = value;
   }
   for (const field of optional) values[field] = row.number(field);

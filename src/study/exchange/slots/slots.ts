@@ -6,6 +6,7 @@ import { cakeSlots } from "./cake.ts";
 import { claritySlots } from "./clarity.ts";
 import type { Reading, ReadValue, Result, Series, SlotSpec } from "./slot.ts";
 import { waterSlots } from "./water.ts";
+import { importWords } from "../../../words/imports.ts";
 
 type LeftOut = Reading["leftOut"];
 
@@ -31,12 +32,12 @@ function specOf(result: Result, series: Series): SlotSpec {
 export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut {
   const given = row.label(reason).toLowerCase();
   if (given === "") {
-    if (row.filled(note)) row.fault(note, `needs a reason in the column beside it: ${reasons.join(", ")}.`);
+    if (row.filled(note)) row.fault(note, importWords.needsReason(reasons.join(", ")));
     return null;
   }
   const known = reasons.find((one, index) => one === given || String(index + 1) === given);
   if (known) return { reason: known, note: row.text(note) };
-  row.fault(reason, `"${given.slice(0, 40)}" is not a reason; there are: ${reasons.join(", ")}.`);
+  row.fault(reason, importWords.notReason(given.slice(0, 40), reasons.join(", ")));
   return null;
 }
 
@@ -61,7 +62,7 @@ export function readSlots(row: RowReader, series: Series, specs: SlotSpec[]): Re
     else if (row.faults.length === before && (leftOut !== null || note !== ""))
       row.fault(
         leftOut !== null ? `${slot}_left_out` : `${slot}_note`,
-        `has no reading beside it (${fields[0]}).`,
+        importWords.noReadingBeside(fields[0] ?? ""),
       );
   }
   return found;

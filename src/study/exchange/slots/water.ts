@@ -3,6 +3,7 @@ import { parseNumber } from "../../../units/number-entry.ts";
 import type { Field } from "../../../exchange/columns.ts";
 import { filtrationOf } from "../../derive/jars.ts";
 import { agrees, group, plainSlot, type SlotSpec } from "./slot.ts";
+import { importWords } from "../../../words/imports.ts";
 
 /** How the water leaves: drained volumes, suction time, filtering time, specific resistance. */
 export const waterSlots: SlotSpec[] = [
@@ -19,11 +20,7 @@ export const waterSlots: SlotSpec[] = [
       if (ml === null) return null;
       const atS = row.filled("drained_at_s") ? row.number("drained_at_s") : series.protocol.drainS;
       if (atS === null) {
-        if (!row.filled("drained_at_s"))
-          row.fault(
-            "drained_ml",
-            "needs the time at which it was read: add a column drained_at_s, or enter the series' drain time on the Bench.",
-          );
+        if (!row.filled("drained_at_s")) row.fault("drained_ml", importWords.drainTime);
         return null;
       }
       return { result: { kind: "drained", ml, atS }, from: { ml: "drained_ml", atS: "drained_at_s" } };
@@ -38,7 +35,7 @@ export const waterSlots: SlotSpec[] = [
     write: (result) =>
       result.kind === "drained" ? { drainage_ml: result.ml, drainage_at_s: result.atS } : {},
     read: (row) => {
-      const both = group(row, ["drainage_ml", "drainage_at_s"], [], "a drained volume");
+      const both = group(row, ["drainage_ml", "drainage_at_s"], [], "drained");
       return (
         both && {
           result: { kind: "drained", ml: both.drainage_ml, atS: both.drainage_at_s },
@@ -93,19 +90,19 @@ export const waterSlots: SlotSpec[] = [
           "srf_cake_kg_per_m3",
         ],
         [],
-        "a specific resistance",
+        "resistance",
       );
       if (row.faults.length > before) return null;
       if (!volumes || !times || !rest) {
         if (volumes || times || rest || row.filled("srf_tm_per_kg"))
           row.fault(
             row.has("srf_tm_per_kg") ? "srf_tm_per_kg" : "srf_volumes_ml",
-            "a specific resistance is kept with its volumes and times (srf_volumes_ml, srf_times_s and the columns that go with them): add them, or leave this column out.",
+            importWords.filtrationParts,
           );
         return null;
       }
       if (volumes.length !== times.length) {
-        row.fault("srf_times_s", `has ${times.length} times for ${volumes.length} volumes.`);
+        row.fault("srf_times_s", importWords.timesVolumes(times.length, volumes.length));
         return null;
       }
       const result = {
