@@ -5,15 +5,16 @@ import type { StudyState } from "./schema/records.ts";
 import { historyWords } from "../words/history.ts";
 import { kindWords } from "../words/records.ts";
 
-function words(value: unknown): string {
+/** A value in a sentence; `field` is the one it stands in, or the list that it is one of. */
+function words(value: unknown, field: string): string {
   if (value === null || value === undefined || value === "") return historyWords.nothing;
   if (typeof value === "object") {
     const parts = Object.entries(value as Record<string, unknown>)
       .filter(([, inner]) => inner !== null && inner !== "")
-      .map(([name, inner]) => `${fieldWords(name)} ${words(inner)}`);
+      .map(([name, inner]) => `${fieldWords(name)} ${words(inner, Array.isArray(value) ? field : name)}`);
     return parts.join(", ").slice(0, 120) || historyWords.nothing;
   }
-  return String(value).slice(0, 80);
+  return historyWords.value(String(value), field).slice(0, 80);
 }
 
 function nameOf(
@@ -41,7 +42,7 @@ function simple(
   if (command.do === "add") {
     const result = command.record["result"];
     const name = nameOf(command.kind, "", command.record, state);
-    return result ? historyWords.addedResult(name, words(result)) : historyWords.added(name);
+    return result ? historyWords.addedResult(name, words(result, "result")) : historyWords.added(name);
   }
   if (command.do === "remove")
     return historyWords.removed(
@@ -49,8 +50,8 @@ function simple(
     );
   const before = inverse?.do === "set" ? inverse.fields : {};
   const parts = Object.entries(command.fields).map(([field, value]) => {
-    const after = fieldUnit(field) ? `${words(value)} ${fieldUnit(field)}` : words(value);
-    return historyWords.fromTo(fieldWords(field), words(before[field]), after);
+    const after = fieldUnit(field) ? `${words(value, field)} ${fieldUnit(field)}` : words(value, field);
+    return historyWords.fromTo(fieldWords(field), words(before[field], field), after);
   });
   return historyWords.changed(nameOf(command.kind, command.id, undefined, state), parts.join("; "));
 }

@@ -3,6 +3,7 @@ import { area, counted } from "./language.ts";
 /** The history of a study in sentences, and the undo line's refusals. */
 export const historyWords = area("history", {
   nothing: "nothing",
+  value: (kept: string, _field: string) => kept,
   named: (kind: string, label: string) => `${kind} ${label}`,
   ofJar: (kind: string, jar: string) => `${kind} of jar ${jar}`,
   added: (what: string) => `added ${what}`,

@@ -1,8 +1,12 @@
 import type { historyWords } from "../history.ts";
 import { counted } from "../language.ts";
+import { valueNames } from "./value-names.ts";
+
+const yesNo: Partial<Record<string, string>> = { true: "ja", false: "nein" };
 
 export const history: typeof historyWords = {
   nothing: "nichts",
+  value: (kept, field) => yesNo[kept] ?? valueNames[field]?.[kept] ?? kept,
   named: (kind, label) => `${kind} ${label}`,
   ofJar: (kind, jar) => `${kind} zu Becher ${jar}`,
   added: (what) => `${what} hinzugefügt`,

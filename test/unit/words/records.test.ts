@@ -8,6 +8,7 @@ import { references } from "../../../src/study/references.ts";
 import { emptyState, kinds, recordSchemas, type StudyState } from "../../../src/study/schema/records.ts";
 import { german } from "../../../src/words/german/all.ts";
 import { fieldNames } from "../../../src/words/german/field-names.ts";
+import { valueNames } from "../../../src/words/german/value-names.ts";
 import { speak } from "../../../src/words/language.ts";
 import { kindWords } from "../../../src/words/records.ts";
 
@@ -17,7 +18,24 @@ type Loose = z.core.$ZodTypeDef & {
   options?: z.core.$ZodType[];
   innerType?: z.core.$ZodType;
   in?: z.core.$ZodType;
+  entries?: Record<string, string | number>;
+  values?: unknown[];
 };
+
+const same = new Set(["id", "decimalMark", "turbidityUnit", "side"]);
+
+/** The texts that a schema chooses from, each with the field it stands in. */
+function choices(schema: z.core.$ZodType, field: string): [string, string][] {
+  const def = schema._zod.def as Loose;
+  const own = [...Object.values(def.entries ?? {}), ...(def.values ?? [])];
+  return [
+    ...own.flatMap((value): [string, string][] => (typeof value === "string" ? [[field, value]] : [])),
+    ...Object.entries(def.shape ?? {}).flatMap(([name, inner]) => choices(inner, name)),
+    ...[...(def.options ?? []), def.element, def.innerType, def.in].flatMap((inner) =>
+      inner ? choices(inner, field) : [],
+    ),
+  ];
+}
 
 /** The groups of fields in a schema, each as the names that stand side by side in it. */
 function groups(schema: z.core.$ZodType): string[][] {
@@ -55,6 +73,13 @@ describe("the records of a study in German", () => {
     expect(names.size).toBeGreaterThan(150);
     expect([...names].filter((name) => fieldNames[name] === undefined)).toEqual([]);
     expect(Object.keys(fieldNames).filter((name) => !names.has(name))).toEqual([]);
+  });
+
+  it("have a word for every value that a field chooses from", () => {
+    const all = kinds.flatMap((kind) => choices(recordSchemas[kind], kind));
+    expect(all.length).toBeGreaterThan(80);
+    const lacking = all.filter(([field, value]) => !same.has(field) && !valueNames[field]?.[value]);
+    expect(lacking).toEqual([]);
   });
 
   it("call no two fields that stand side by side the same, so that no column of a sheet hides another", () => {
@@ -107,6 +132,11 @@ describe("the records of a study in German", () => {
       why: "",
     };
     expect(describeChange(change, demo)).toBe("Becher 4 geändert: Spritze A von 18.6 auf 18 mL.");
+    const role = { ...command, fields: { role: "standard" } };
+    const inverse = { ...command, fields: { role: "no-polymer" } };
+    expect(describeChange({ ...change, command: role, inverse }, demo)).toBe(
+      "Becher 4 geändert: Rolle von ohne Polymer auf Standard.",
+    );
     expect(describeChange({ ...change, undoes: 10 }, demo)).toMatch(
       /^Schritt 10 rückgängig gemacht: Becher 4/,
     );
