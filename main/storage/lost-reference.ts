@@ -1,5 +1,6 @@
 import { references } from "../../src/study/references.ts";
-import { kindWords, type AnyRecord, type Kind } from "../../src/study/schema/records.ts";
+import type { AnyRecord, Kind } from "../../src/study/schema/records.ts";
+import { kindWords } from "../../src/words/records.ts";
 
 /** The sentence for the first record that names one which is not in the study, or null. */
 export function lostReference(tables: Record<Kind, Record<string, AnyRecord>>): string | null {

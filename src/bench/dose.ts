@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { benchFormulaWords } from "../words/bench-formulas.ts";
 
 /** What a jar's dose is made from. Strength is active polymer, percent by mass of the solution. */
 export interface JarBasis {
@@ -15,11 +16,11 @@ export function drySolidsG({ sampleVolumeMl, sampleDensityKgPerL, totalSolidsPct
 }
 
 function check(basis: JarBasis): string | null {
-  if (!(basis.sampleVolumeMl > 0)) return "the sample volume must be above 0";
-  if (!(basis.sampleDensityKgPerL > 0)) return "the sample's density must be above 0";
-  if (!(basis.totalSolidsPct > 0)) return "the total solids must be above 0: without solids there is no dose";
-  if (!(basis.solutionActivePct > 0)) return "the solution's strength must be above 0";
-  if (!(basis.solutionDensityKgPerL > 0)) return "the solution's density must be above 0";
+  if (!(basis.sampleVolumeMl > 0)) return benchFormulaWords.dose.sampleVolume;
+  if (!(basis.sampleDensityKgPerL > 0)) return benchFormulaWords.dose.sampleDensity;
+  if (!(basis.totalSolidsPct > 0)) return benchFormulaWords.dose.totalSolids;
+  if (!(basis.solutionActivePct > 0)) return benchFormulaWords.dose.strength;
+  if (!(basis.solutionDensityKgPerL > 0)) return benchFormulaWords.dose.solutionDensity;
   return null;
 }
 

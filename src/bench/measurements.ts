@@ -1,11 +1,11 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { waterViscosityMPaS } from "./water.ts";
+import { benchFormulaWords } from "../words/bench-formulas.ts";
 
 /** Capillary suction time above the water blank, per g/L of suspended solids: s·L/g. */
 export function normalisedCst(cstS: number, waterS: number, solidsGPerL: number): Outcome<number> {
-  if (!(solidsGPerL > 0)) return bad("the suspended solids must be above 0");
-  if (cstS < waterS)
-    return bad("the sludge cannot drain faster than water on the same paper: check the water blank");
+  if (!(solidsGPerL > 0)) return bad(benchFormulaWords.filtration.suspendedSolids);
+  if (cstS < waterS) return bad(benchFormulaWords.filtration.waterSlower);
   return good((cstS - waterS) / solidsGPerL);
 }
 
@@ -54,7 +54,7 @@ export function filtrationResistance(
   points: { volumeMl: number; seconds: number }[],
   conditions: { diameterMm: number; pressureKPa: number; viscosityMPaS: number; cakeKgPerM3: number },
 ): Outcome<FiltrationResistance> {
-  if (points.length < 3) return bad("at least three volumes are needed on the straight part");
+  if (points.length < 3) return bad(benchFormulaWords.filtration.fewVolumes);
   const x = points.map((point) => point.volumeMl * 1e-6);
   const y = points.map((point, i) => point.seconds / x[i]!);
   const n = x.length;
@@ -63,9 +63,9 @@ export function filtrationResistance(
   const sxx = x.reduce((sum, value) => sum + (value - mx) ** 2, 0);
   const sxy = x.reduce((sum, value, i) => sum + (value - mx) * (y[i]! - my), 0);
   const syy = y.reduce((sum, value) => sum + (value - my) ** 2, 0);
-  if (!(sxx > 0)) return bad("the volumes must differ");
+  if (!(sxx > 0)) return bad(benchFormulaWords.filtration.sameVolumes);
   const slope = sxy / sxx;
-  if (!(slope > 0)) return bad("t/V does not rise with V: this is not cake filtration");
+  if (!(slope > 0)) return bad(benchFormulaWords.filtration.notCake);
   const intercept = my - slope * mx;
   const area = Math.PI * (conditions.diameterMm / 2000) ** 2;
   const pressure = conditions.pressureKPa * 1000;
@@ -81,8 +81,8 @@ export function filtrationResistance(
 
 /** Dry cake left by each volume of filtrate, kg/m3: 1 / (1/c0 - 1/ck) of feed and cake concentration. */
 export function cakePerFiltrateKgPerM3(feedKgPerM3: number, cakeKgPerM3: number): Outcome<number> {
-  if (!(feedKgPerM3 > 0)) return bad("the feed's solids must be above 0");
-  if (!(cakeKgPerM3 > feedKgPerM3)) return bad("the cake must hold more solids than the feed");
+  if (!(feedKgPerM3 > 0)) return bad(benchFormulaWords.filtration.feed);
+  if (!(cakeKgPerM3 > feedKgPerM3)) return bad(benchFormulaWords.filtration.cake);
   return good(1 / (1 / feedKgPerM3 - 1 / cakeKgPerM3));
 }
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { syringeForDose, type JarBasis } from "./dose.ts";
+import { jarPlanWords } from "../words/jar-plan.ts";
 
 // Wide enough for any plant, narrow enough that no product of such numbers leaves what a double holds.
 const amount = z.number().min(0).max(1e12);
@@ -63,20 +64,17 @@ const even = (low: number, high: number, steps: number) =>
 /** The distinct doses of a design, and its centre. */
 function dosesOf(input: PlanInput, warnings: string[]): Outcome<{ doses: Pair[]; centre: Pair | null }> {
   const { design, low, high, steps, second } = input;
-  if (low >= high) return bad("low must be below high.");
-  if (second && second.low >= second.high) return bad("second.low must be below second.high.");
+  if (low >= high) return bad(jarPlanWords.lowHigh);
+  if (second && second.low >= second.high) return bad(jarPlanWords.secondLowHigh);
   const needsSecond = design === "fix-one" || design === "factorial" || design === "central-composite";
-  if (needsSecond && !second) return bad(`second is missing: a ${design} plan has two polymers.`);
-  if (!needsSecond && second)
-    return bad(`second goes with fix-one, factorial and central-composite plans, not with ${design}.`);
+  if (needsSecond && !second) return bad(jarPlanWords.secondMissing(design));
+  if (!needsSecond && second) return bad(jarPlanWords.secondNotWanted(design));
   switch (design) {
     case "geometric":
-      if (low <= 0)
-        return bad("low must be above 0 for a geometric ladder: a no-polymer jar is counted apart.");
+      if (low <= 0) return bad(jarPlanWords.geometricLow);
       return good({ doses: geometric(low, high, steps).map((a) => ({ a, b: 0 })), centre: null });
     case "bracketing": {
-      if (input.guess === undefined || input.stepPct === undefined)
-        return bad("a bracketing ladder needs guess and stepPct.");
+      if (input.guess === undefined || input.stepPct === undefined) return bad(jarPlanWords.bracketingNeeds);
       const middle = (steps - 1) / 2;
       const wanted = Array.from(
         { length: steps },
@@ -85,10 +83,10 @@ function dosesOf(input: PlanInput, warnings: string[]): Outcome<{ doses: Pair[];
       const doses = wanted.filter((dose) => dose >= low - 1e-12 && dose <= high + 1e-12 && dose > 0);
       if (doses.length < wanted.length)
         warnings.push(
-          `${wanted.length - doses.length} of ${wanted.length} steps around ${input.guess} fall outside ${low} to ${high} kg/t and are left out.`,
+          jarPlanWords.stepsOutside(wanted.length - doses.length, wanted.length, input.guess, low, high),
         );
       return doses.length < 2
-        ? bad("fewer than two steps lie between low and high.")
+        ? bad(jarPlanWords.fewSteps)
         : good({ doses: doses.map((a) => ({ a, b: 0 })), centre: null });
     }
     case "fix-one": {
@@ -103,8 +101,7 @@ function dosesOf(input: PlanInput, warnings: string[]): Outcome<{ doses: Pair[];
     }
     case "factorial": {
       const [as, bs] = [even(low, high, 3), even(second!.low, second!.high, 3)];
-      if (steps !== 3 || second!.steps !== 3)
-        warnings.push("A factorial plan has three levels of each polymer, whatever steps says.");
+      if (steps !== 3 || second!.steps !== 3) warnings.push(jarPlanWords.threeLevels);
       return good({ doses: bs.flatMap((b) => as.map((a) => ({ a, b }))), centre: { a: as[1]!, b: bs[1]! } });
     }
     case "central-composite": {
@@ -222,17 +219,9 @@ function volumeWarnings(
     if (used.length === 0) continue;
     const least = Math.min(...used);
     if (least < usualSyringeMl * smallestShareOfSyringe)
-      warnings.push(
-        `The smallest volume of solution ${letter.toUpperCase()}, ${number(least)} mL, is too small to be accurate in a ${usualSyringeMl} mL syringe: use a weaker stock or a smaller syringe.`,
-      );
+      warnings.push(jarPlanWords.smallVolume(letter.toUpperCase(), number(least), usualSyringeMl));
   }
-  if (largest > 0.5 * sampleMl)
-    warnings.push(
-      `The largest volume, ${number(largest)} mL, is too large for the jar: make a stronger stock.`,
-    );
-  if (largest > 0.1 * sampleMl)
-    warnings.push(
-      `Up to ${number(largest)} mL are added to ${sampleMl} mL, more than 10 %: make a stronger stock, and keep the blank water so that all jars are diluted alike.`,
-    );
+  if (largest > 0.5 * sampleMl) warnings.push(jarPlanWords.largeVolume(number(largest)));
+  if (largest > 0.1 * sampleMl) warnings.push(jarPlanWords.muchAdded(number(largest), sampleMl));
   return warnings;
 }

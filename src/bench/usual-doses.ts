@@ -1,3 +1,5 @@
+import { benchFormulaWords } from "../words/bench-formulas.ts";
+
 /** A range of usual doses, kg active per t dry solids: for soft warnings and a first ladder, never a limit. */
 export interface UsualDoses {
   low: number;
@@ -5,10 +7,10 @@ export interface UsualDoses {
   source: string;
 }
 
-const practice = "common practice, no source";
-const memory = "handbook range, from memory";
+const practice = "practice";
+const memory = "memory";
 
-const bands: Record<string, UsualDoses> = {
+const bands: Record<string, { low: number; high: number; source: "practice" | "memory" }> = {
   primary: { low: 1, high: 6, source: practice },
   excess: { low: 3, high: 15, source: practice },
   digested: { low: 4, high: 15, source: practice },
@@ -21,5 +23,6 @@ const bands: Record<string, UsualDoses> = {
 
 /** The usual doses of a kind of sludge, or null where there is no telling. */
 export function usualDoses(sludgeClass: string | null): UsualDoses | null {
-  return sludgeClass !== null && Object.hasOwn(bands, sludgeClass) ? bands[sludgeClass]! : null;
+  const band = sludgeClass !== null && Object.hasOwn(bands, sludgeClass) ? bands[sludgeClass]! : null;
+  return band && { ...band, source: benchFormulaWords.usualDoses[band.source] };
 }

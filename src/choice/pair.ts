@@ -1,3 +1,5 @@
+import { choiceWords } from "../words/choice.ts";
+
 /** A pair of doses in order of injection, kg/t. */
 export interface Pair {
   a: number;
@@ -34,7 +36,7 @@ export function cheapestPair(input: PairInput, number: (dose: number) => string)
   const { rangeA, rangeB } = input;
   let best: { pair: Pair; score: number } | null = null;
   let nearest: { pair: Pair; worst: number; failing: string[] } | null = null;
-  const everMet = new Set<string>();
+  const everMet = new Set<PairLimit>();
   for (let i = 0; i <= steps; i++)
     for (let j = 0; j <= steps; j++) {
       const pair = {
@@ -46,7 +48,7 @@ export function cheapestPair(input: PairInput, number: (dose: number) => string)
       let worst = 0;
       for (const limit of input.limits) {
         const excess = limit.excess(pair);
-        if (excess <= 0) everMet.add(limit.words);
+        if (excess <= 0) everMet.add(limit);
         else {
           failing.push(limit.words);
           worst = Math.max(worst, excess);
@@ -63,19 +65,18 @@ export function cheapestPair(input: PairInput, number: (dose: number) => string)
     const cost = input.cost?.(best.pair) ?? null;
     return { kind: "found", pair: best.pair, cost, by: cost === null ? "least-polymer" : "cost" };
   }
-  const never = input.limits.filter((limit) => !everMet.has(limit.words)).map((limit) => limit.words);
+  const never = input.limits.filter((limit) => !everMet.has(limit)).map((limit) => limit.words);
   const conflict =
     never.length > 0 ? never.slice(0, 1) : input.limits.map((limit) => limit.words).slice(0, 2);
-  const where = nearest
-    ? ` They come nearest at A ${number(nearest.pair.a)} and B ${number(nearest.pair.b)} kg/t.`
-    : "";
   return {
     kind: "empty",
     conflict,
     nearest: nearest?.pair ?? null,
     sentence:
       never.length > 0
-        ? `No tested pair meets ${never[0]} with confidence: add pairs, repeat jars, or change the limit.`
-        : `No tested pair meets ${conflict.join(" and ")} together.${where} Neither was relaxed.`,
+        ? choiceWords.pairNeverMet(never[0]!)
+        : nearest
+          ? choiceWords.pairConflictNear(conflict, number(nearest.pair.a), number(nearest.pair.b))
+          : choiceWords.pairConflict(conflict),
   };
 }

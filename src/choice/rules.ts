@@ -3,6 +3,7 @@ import { costAt, leastCost, lowestNear, type CostInput, type CostParts } from ".
 import { desirability, overallDesirability, type Wish } from "./desirability.ts";
 import type { Span } from "./limits.ts";
 import { guarded, nearestEdge, type LimitHolding, type WorkingWindow } from "./window.ts";
+import { choiceWords } from "../words/choice.ts";
 
 export type Rule =
   "minimum" | "knee" | "cheapest-in-limits" | "desirability" | "least-cost" | "near-least-cost";
@@ -73,59 +74,39 @@ export function allRules(input: RuleInput): RuleResult[] {
       high: place.high,
     });
 
-  if (window.kind === "empty")
-    finish("cheapest-in-limits", "cheapest dose within all limits", null, window.sentence);
+  if (window.kind === "empty") finish("cheapest-in-limits", choiceWords.cheapest, null, window.sentence);
   else {
     const inner = guarded(window.spans, tested, input.guardPct);
     const spans = inner.length > 0 ? inner : window.spans;
-    const note = inner.length > 0 ? "" : `The window is too narrow for a guard band of ${input.guardPct} %.`;
+    const note = inner.length > 0 ? "" : choiceWords.narrowWindow(input.guardPct);
     const cheapest = leastCost(spans, input.cost);
     const lowest = Math.min(...spans.map((span) => span.low));
     if (input.holdings.length === 0)
-      finish("cheapest-in-limits", "cheapest dose within all limits", null, "Set a limit first.");
-    else if (cheapest) finish("cheapest-in-limits", "cheapest dose within all limits", cheapest.dose, note);
-    else
-      finish(
-        "cheapest-in-limits",
-        "lowest dose within all limits",
-        lowest,
-        `${note} No price is set, so the lowest dose stands in for the cheapest.`.trim(),
-      );
+      finish("cheapest-in-limits", choiceWords.cheapest, null, choiceWords.noLimit);
+    else if (cheapest) finish("cheapest-in-limits", choiceWords.cheapest, cheapest.dose, note);
+    else finish("cheapest-in-limits", choiceWords.lowest, lowest, `${note} ${choiceWords.noPrice}`.trim());
   }
 
   const least = leastCost([tested], input.cost);
   if (!least) {
-    finish("least-cost", "least total cost", null, "Enter the polymer's price and active share first.");
-    finish(
-      "near-least-cost",
-      "lowest dose within 1 % of least cost, in limits",
-      null,
-      "Enter the polymer's price and active share first.",
-    );
+    finish("least-cost", choiceWords.leastCost, null, choiceWords.enterPrice);
+    finish("near-least-cost", choiceWords.nearLeastCost, null, choiceWords.enterPrice);
   } else {
     finish(
       "least-cost",
-      "least total cost",
+      choiceWords.leastCost,
       least.dose,
-      input.cost.cakePct === null || input.cost.disposalPerWetT === null
-        ? "Only the polymer is priced, so the lowest dose tested is the cheapest: enter a disposal price."
-        : "",
+      input.cost.cakePct === null || input.cost.disposalPerWetT === null ? choiceWords.onlyPolymerPriced : "",
     );
-    if (window.kind === "empty")
-      finish("near-least-cost", "lowest dose within 1 % of least cost, in limits", null, window.sentence);
+    if (window.kind === "empty") finish("near-least-cost", choiceWords.nearLeastCost, null, window.sentence);
     else {
       const near = lowestNear(window.spans, input.cost, least.cost);
-      finish(
-        "near-least-cost",
-        "lowest dose within 1 % of least cost, in limits",
-        near,
-        near === null ? "No dose within the limits comes within 1 % of the least cost." : "",
-      );
+      finish("near-least-cost", choiceWords.nearLeastCost, near, near === null ? choiceWords.noneNear : "");
     }
   }
 
   const wished = mostDesirable(input);
-  if (wished) finish("desirability", "most desirable", wished.dose, wished.why);
+  if (wished) finish("desirability", choiceWords.mostDesirable, wished.dose, wished.why);
   return results;
 }
 
@@ -161,6 +142,6 @@ function mostDesirable(input: RuleInput): { dose: number | null; why: string } |
     if (d > 0 && (best === null || d > best.d)) best = { dose, d };
   }
   return best
-    ? { dose: best.dose, why: `Overall desirability ${best.d.toFixed(2)}.` }
-    : { dose: null, why: "At every dose at least one wish is at its worst." };
+    ? { dose: best.dose, why: choiceWords.desirability(best.d.toFixed(2)) }
+    : { dose: null, why: choiceWords.undesirable };
 }

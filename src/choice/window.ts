@@ -1,4 +1,5 @@
 import { overlap, type Limit, type Span } from "./limits.ts";
+import { choiceWords } from "../words/choice.ts";
 
 /** One limit with the doses at which it holds (at the bound). */
 export interface LimitHolding {
@@ -38,7 +39,7 @@ export function workingWindow(
       kind: "empty",
       conflict: [alone.limit],
       nearest: null,
-      sentence: `${capital(alone.limit.words)} is not met with confidence at any dose tested: run jars elsewhere, repeat jars, or change the limit.`,
+      sentence: choiceWords.neverMet(alone.limit.words),
     };
   let worst: { pair: [Limit, Limit]; size: number; middle: number } | null = null;
   for (const [i, first] of holdings.entries())
@@ -52,12 +53,8 @@ export function workingWindow(
     kind: "empty",
     conflict: [a, b],
     nearest: worst!.middle,
-    sentence: `No dose tested meets both ${a.words} and ${b.words}; they come nearest at ${number(worst!.middle)} kg/t. Neither was relaxed.`,
+    sentence: choiceWords.conflict(a.words, b.words, number(worst!.middle)),
   };
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /**

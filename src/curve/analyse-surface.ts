@@ -4,6 +4,7 @@ import type { JarPoint } from "./jars.ts";
 import { pureErrorCells } from "./lack-of-fit.ts";
 import { stationaryExtent } from "./surface-bands.ts";
 import { fitSurface, type SurfaceFit } from "./surface.ts";
+import { surfaceWords, verdictWords } from "../words/curve.ts";
 
 const significance = 0.05;
 
@@ -54,68 +55,36 @@ function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, op
   if (report.outliers.length > 0) warnings.push("outlier");
   if (jars.some((point) => point.censored)) warnings.push("censored");
   if (pairs === jars.length) warnings.push("single-jars");
-  const pairWords = (pair: { a: number; b: number }) => `A ${number(pair.a)} and B ${number(pair.b)} kg/t`;
+  const pairWords = (pair: { a: number; b: number }) => surfaceWords.pair(number(pair.a), number(pair.b));
 
   if (report.status === "too-few-points" || (report.status === "converged" && report.aicc === null))
-    return emptyVerdict(
-      "too-few-doses",
-      `${pairs} pairs of doses in ${jars.length} jars are too few for a surface: a three-by-three plan with repeated centres is enough.`,
-      warnings,
-    );
-  if (report.status === "singular")
-    return emptyVerdict(
-      "too-few-doses",
-      "These pairs of doses lie on too few lines to tell A from B: vary both in between.",
-      warnings,
-    );
-  if (warnings.includes("lack-of-fit"))
-    return emptyVerdict(
-      "no-model-fits",
-      "The surface misses the doses by more than the replicates scatter: check the furthest jars.",
-      warnings,
-    );
+    return emptyVerdict("too-few-doses", surfaceWords.fewPairs(pairs, jars.length), warnings);
+  if (report.status === "singular") return emptyVerdict("too-few-doses", surfaceWords.fewLines, warnings);
+  if (warnings.includes("lack-of-fit")) return emptyVerdict("no-model-fits", surfaceWords.misses, warnings);
   if ((report.fModel?.p ?? 1) >= significance)
-    return emptyVerdict(
-      "no-effect",
-      `${spec.label} does not change with either dose beyond its scatter.`,
-      warnings,
-    );
+    return emptyVerdict("no-effect", surfaceWords.noEffect(spec.label), warnings);
   const { stationary } = report;
-  if (!stationary)
-    return emptyVerdict("not-curved", `${spec.label} has no curvature to place an optimum by.`, warnings);
+  if (!stationary) return emptyVerdict("not-curved", surfaceWords.noCurvature(spec.label), warnings);
   const dose = { a: stationary.x1, b: stationary.x2 };
-  if (stationary.kind === "ridge")
-    return emptyVerdict(
-      "unbounded",
-      `${spec.label} runs along a ridge: many pairs of A and B do equally well, so let cost choose among them.`,
-      warnings,
-    );
+  if (stationary.kind === "ridge") return emptyVerdict("unbounded", surfaceWords.ridge(spec.label), warnings);
   if (stationary.kind !== spec.wanted)
     return emptyVerdict(
       "not-curved",
-      `${spec.label} has a ${stationary.kind} and no ${spec.wanted} there: the best pair lies at the edge of what was tested.`,
+      surfaceWords.otherKind(spec.label, stationary.kind, spec.wanted),
       warnings,
     );
   const extent = stationaryExtent(surface);
   const interval = extent?.closed ? { low: extent.low, high: extent.high } : { low: null, high: null };
   if (!stationary.inside)
     return {
-      ...emptyVerdict(
-        "outside-range",
-        `The optimum, ${pairWords(dose)}, lies outside the pairs tested: add jars towards it.`,
-        warnings,
-      ),
+      ...emptyVerdict("outside-range", surfaceWords.outside(pairWords(dose)), warnings),
       dose,
       ...interval,
       modelInterval: interval,
     };
   if (!extent?.closed)
     return {
-      ...emptyVerdict(
-        "unbounded",
-        "The jars do not close the optimum in: repeat jars or add pairs further out.",
-        warnings,
-      ),
+      ...emptyVerdict("unbounded", surfaceWords.unclosed, warnings),
       modelInterval: interval,
     };
   const tested = (pick: (point: JarPoint) => number) =>
@@ -125,6 +94,13 @@ function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, op
   if (extent.low.a < lowA || extent.high.a > highA || extent.low.b < lowB || extent.high.b > highB)
     warnings.push("edge");
   const mover = report.influence[0];
+  const place = surfaceWords.located(
+    pairWords(dose),
+    number(extent.low.a),
+    number(extent.high.a),
+    number(extent.low.b),
+    number(extent.high.b),
+  );
   return {
     kind: "optimum",
     reason: null,
@@ -132,7 +108,7 @@ function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, op
     low: extent.low,
     high: extent.high,
     modelInterval: interval,
-    sentence: `${pairWords(dose)} (A ${number(extent.low.a)} to ${number(extent.high.a)}, B ${number(extent.low.b)} to ${number(extent.high.b)})${mover ? `; jar ${jar(mover.row)} moves it most` : ""}.`,
+    sentence: `${mover ? `${place}; ${verdictWords.mover(jar(mover.row))}` : place}.`,
     warnings,
   };
 }

@@ -2,6 +2,7 @@ import { improves, type Ranking } from "./analyse-candidates.ts";
 import type { Reason, ResponseSpec, Verdict, Warning } from "./analyse-types.ts";
 import type { Fit } from "./fit.ts";
 import type { DoseInterval, DosePoint } from "./types.ts";
+import { verdictWords } from "../words/curve.ts";
 
 export interface WordOptions {
   /** a dose or response as text under the decimal mark in force */
@@ -58,39 +59,23 @@ export function verdictOf(input: VerdictInput): Verdict {
 
   if (distinct < 4 || !ranking.curvedRanked) {
     if (distinct >= 4 && !ranking.anyConverged && points.length >= 6)
-      return none(
-        "not-converged",
-        "No curved model could be fitted to these jars: check the readings, or add doses between them.",
-      );
-    const need =
-      distinct < 4
-        ? `${distinct} distinct ${distinct === 1 ? "dose is" : "doses are"}`
-        : `${points.length} jars are`;
+      return none("not-converged", verdictWords.noCurvedModel);
     return none(
       "too-few-doses",
-      `${need} too few to tell a curve from scatter: run at least six doses, some of them twice.`,
+      distinct < 4 ? verdictWords.fewDoses(distinct) : verdictWords.fewJars(points.length),
     );
   }
   if (!ranking.suggested || !fit)
-    return none(
-      "no-model-fits",
-      ranking.masked
-        ? "An outlying jar hides that no model passes through the doses: repeat that jar, then look again."
-        : "No model passes through the doses within the scatter of the replicates: check the jars furthest from the curve.",
-    );
+    return none("no-model-fits", ranking.masked ? verdictWords.masked : verdictWords.noModel);
   const shape = fit.model.parameterNames.length;
-  if (shape === 1)
-    return none(
-      "no-effect",
-      `${spec.label} does not change with dose beyond its scatter between ${number(low)} and ${number(high)} kg/t.`,
-    );
+  if (shape === 1) return none("no-effect", verdictWords.noEffect(spec.label, number(low), number(high)));
   if (shape === 2) {
     const better = improves(fit, spec.wanted);
     return none(
       "not-curved",
       better
-        ? `${spec.label} is still improving at the highest dose: add jars above ${number(high)} kg/t.`
-        : `${spec.label} only gets worse with dose: add jars below ${number(low)} kg/t.`,
+        ? verdictWords.stillImproving(spec.label, number(high))
+        : verdictWords.onlyWorse(spec.label, number(low)),
     );
   }
   return curvedVerdict(input, fit, warnings, { low, high });
@@ -107,16 +92,14 @@ function curvedVerdict(
   const none = (reason: Reason, sentence: string) => emptyVerdict(reason, sentence, warnings);
   const optimum = fit.report.optimum;
   const isKnee = optimum?.kind === "knee";
+  const kind = isKnee ? "knee" : "optimum";
   if (!optimum || (!isKnee && optimum.kind !== spec.wanted))
     return none(
       "not-curved",
-      `${spec.label} has no ${spec.wanted === "minimum" ? "valley" : "top"} between ${number(range.low)} and ${number(range.high)} kg/t.`,
+      verdictWords.noTurn(spec.label, spec.wanted, number(range.low), number(range.high)),
     );
   if (isKnee && !improves(fit, spec.wanted))
-    return none(
-      "not-curved",
-      `${spec.label} only gets worse with dose: add jars below ${number(range.low)} kg/t.`,
-    );
+    return none("not-curved", verdictWords.onlyWorse(spec.label, number(range.low)));
 
   const own = profileOf(fit);
   const modelInterval =
@@ -125,13 +108,11 @@ function curvedVerdict(
     const above = optimum.dose > range.high;
     const ninety = isKnee && above ? ninetyDose(fit) : null;
     const inside = ninety !== null && ninety <= range.high && ninety >= range.low;
+    const sentence = above
+      ? verdictWords.outside(kind, "above", number(range.high))
+      : verdictWords.outside(kind, "below", number(range.low));
     return {
-      ...none(
-        "outside-range",
-        `${isKnee ? "The knee" : "The optimum"} lies ${above ? "above" : "below"} the doses tested: add jars ${above ? `above ${number(range.high)}` : `below ${number(range.low)}`} kg/t.${
-          inside ? ` 90 % of the gain is reached at ${number(ninety)} kg/t.` : ""
-        }`,
-      ),
+      ...none("outside-range", inside ? verdictWords.ninety(sentence, number(ninety)) : sentence),
       dose: optimum.dose,
       low: modelInterval.low,
       high: modelInterval.high,
@@ -142,7 +123,16 @@ function curvedVerdict(
     return {
       ...none(
         "unbounded",
-        `The jars do not say where the ${isKnee ? "knee" : "optimum"} ends on ${own?.low === null && own.high !== null ? "its low side" : own?.high === null && own.low !== null ? "its high side" : "either side"}: add jars beyond ${number(range.low)} and ${number(range.high)} kg/t, or repeat jars.`,
+        verdictWords.unbounded(
+          kind,
+          own?.low === null && own.high !== null
+            ? "low"
+            : own?.high === null && own.low !== null
+              ? "high"
+              : "either",
+          number(range.low),
+          number(range.high),
+        ),
       ),
       modelInterval,
     };
@@ -163,13 +153,10 @@ function curvedVerdict(
     low = low === null || interval.low === null ? null : Math.min(low, interval.low);
     high = high === null || interval.high === null ? null : Math.max(high, interval.high);
   }
-  const span = `${low === null ? "below the doses tested" : number(low)} to ${high === null ? "above the doses tested" : number(high)}`;
+  const span = verdictWords.span(low === null ? null : number(low), high === null ? null : number(high));
   if (disjoint)
     return {
-      ...none(
-        "ambiguous",
-        `Models that fit equally well put the ${isKnee ? "knee" : "optimum"} in different places (${span} kg/t): add jars there to part them.`,
-      ),
+      ...none("ambiguous", verdictWords.ambiguous(kind, span)),
       low,
       high,
       modelInterval,
@@ -178,13 +165,15 @@ function curvedVerdict(
   const mover = fit.report.influence[0];
   const count = tied.length + 1;
   const words = [
-    `${number(optimum.dose)} kg/t${isKnee ? ` (${optimum.gainPct} % of the gain)` : ""}, ${span}`,
-    ...(count > 1 ? [`${["two", "three", "four", "five"][count - 2] ?? String(count)} models tie`] : []),
-    ...(mover ? [`jar ${jar(mover.row)} moves it most`] : []),
-    ...(warnings.includes("edge") ? ["the interval leaves the doses tested, so add jars there"] : []),
+    isKnee
+      ? verdictWords.locatedKnee(number(optimum.dose), optimum.gainPct, span)
+      : verdictWords.located(number(optimum.dose), span),
+    ...(count > 1 ? [verdictWords.tie(count)] : []),
+    ...(mover ? [verdictWords.mover(jar(mover.row))] : []),
+    ...(warnings.includes("edge") ? [verdictWords.edge] : []),
   ];
   return {
-    kind: isKnee ? "knee" : "optimum",
+    kind,
     reason: null,
     dose: optimum.dose,
     low,

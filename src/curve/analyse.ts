@@ -14,6 +14,7 @@ import { jarPoints, type JarPoint, type JarReading } from "./jars.ts";
 import { countDistinct } from "./problem.ts";
 import { bad, good, type Outcome } from "../outcome.ts";
 import type { DosePoint } from "./types.ts";
+import { verdictWords } from "../words/curve.ts";
 
 export interface AnalyseOptions extends WordOptions {
   /** the file's (or series') name for sentences */
@@ -167,7 +168,7 @@ function analyseCurve(
 
   const verdict =
     points.length === 0
-      ? emptyVerdict("too-few-doses", "Only no-polymer jars were read: add jars with polymer.", [])
+      ? emptyVerdict("too-few-doses", verdictWords.onlyNoPolymer, [])
       : verdictOf({ spec, points, zeros, distinct, ranking, fit: speaking, tied, rivals, options });
   const shown = speaking ?? bestOf(candidates);
   return {

@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { offScale, onScale } from "./problem.ts";
 import type { Scale } from "./types.ts";
+import { jarTableWords } from "../words/curve.ts";
 
 /** One reading as it came: a line of a file or a reading of a study. */
 export interface JarReading {
@@ -35,7 +36,7 @@ function doseConflict(readings: Pick<JarReading, "row" | "jar" | "doses">[], nam
     const known = first.get(reading.jar);
     if (!known) first.set(reading.jar, reading);
     else if (!known.doses.every((dose, k) => sameDose(dose, reading.doses[k]!)))
-      return `${name}: jar ${reading.jar} has one dose on line ${known.row} and another on line ${reading.row}; a jar has one dose, so give the second another name.`;
+      return jarTableWords.twoDoses(name, reading.jar, known.row, reading.row);
   }
   return null;
 }
@@ -58,9 +59,7 @@ export function jarPoints(readings: JarReading[], scale: Scale, name: string): O
     const mean = group.reduce((sum, reading) => sum + onScale(reading.value, scale), 0) / group.length;
     const signs = new Set(group.map((reading) => reading.censored).filter((sign) => sign !== null));
     if (signs.size > 1)
-      return bad(
-        `${name}: jar ${head.jar} has a reading above and one below a bound (lines ${group.map((one) => one.row).join(", ")}).`,
-      );
+      return bad(jarTableWords.twoBounds(name, head.jar, group.map((one) => one.row).join(", ")));
     const [censored] = signs;
     const order = group.find((reading) => reading.order !== null)?.order ?? null;
     points.push({

@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { fileSlots, type ResponseField, type ResponseSlot } from "../responses/registry.ts";
 import { fieldLabel } from "./column-words.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 export type Polymer = "a" | "b";
 export type DoseUnit = "kg-per-t" | "lb-per-short-ton" | "mg-per-l-feed" | "ml-solution";
@@ -74,11 +75,14 @@ export function holdsNumbers(use: ColumnUse | null | undefined): boolean {
   return use.as === "dose" || !(textual.test(use.field) || textualReadings.has(use.field));
 }
 
+const umlauts: Record<string, string> = { ä: "ae", ö: "oe", ü: "ue", ß: "ss" };
+
 /** A head as our own files write it: small letters, digits and underlines. */
-function plainHead(head: string): string {
+export function plainHead(head: string): string {
   return head
     .trim()
     .toLowerCase()
+    .replace(/[äöüß]/g, (letter) => umlauts[letter]!)
     .replace(/[^a-z0-9]+/g, "_")
     .replace(/^_|_$/g, "");
 }
@@ -119,23 +123,24 @@ export function usesByHeads(heads: string[], name: string): Outcome<ColumnUse[]>
   for (const head of heads) {
     const use = exactUse(head);
     if (use) uses.push(use);
-    else if (/dos(e|age)|kg_?per_?t|lb_?per|syringe|polymer/.test(plainHead(head)))
-      return bad(
-        `${name}: column ${head}: say polymer, unit and basis in the head, for example dose_a_kg_per_t (active), dose_a_kg_per_t_as_supplied, dose_a_lb_per_short_ton, dose_a_mg_per_l_feed or syringe_a_ml.`,
-      );
+    else if (/dos(e|age|is|ierung)|kg_?per_?t|lb_?per|syringe|spritze|polymer/.test(plainHead(head)))
+      return bad(sheetWords.inColumn(name, head, sheetWords.doseHead));
     else uses.push(ignored);
   }
   return good(uses);
 }
 
 const guesses: [RegExp, Field][] = [
-  [/^(jar|beaker|test|run)(_?(no|nr|number|name|id|label))?$/, "jar"],
-  [/^(series|trial)(_name)?$/, "series"],
-  [/^(running_)?order$/, "order"],
-  [/^(block|bucket|day)$/, "block"],
-  [/^(notes?|remarks?|comments?)$/, "note"],
-  [/blank.*water|water.*ml/, "blank_water_ml"],
-  [/sample.*vol|vol.*sample|^sludge_ml$/, "sample_volume_ml"],
+  [
+    /^(jar|beaker|test|run|becher|becherglas|versuch)(_?(no|nr|number|nummer|name|id|label|bezeichnung))?$/,
+    "jar",
+  ],
+  [/^(series|trial|reihe|serie|versuchsreihe)(_name)?$/, "series"],
+  [/^((running_)?order|reihenfolge|lfd_nr)$/, "order"],
+  [/^(block|bucket|day|eimer|tag)$/, "block"],
+  [/^(notes?|remarks?|comments?|bemerkung(en)?|anmerkung(en)?|notiz(en)?|kommentare?)$/, "note"],
+  [/blank.*water|water.*ml|ausgleichswasser/, "blank_water_ml"],
+  [/sample.*vol|vol.*sample|^sludge_ml$|proben?_?vol|vol.*probe|^schlamm_ml$|schlammvol/, "sample_volume_ml"],
   ...fileSlots.flatMap(({ guesses }) => (guesses ?? []) as readonly [RegExp, Field][]),
 ];
 
@@ -160,8 +165,8 @@ export function guessUses(heads: string[]): ColumnUse[] {
       return { as: "dose", polymer: known.polymer, unit: null, basis: null };
     }
     const plain = plainHead(head);
-    if (/dos(e|age)|polymer|syringe|kg_t$|lb_ton/.test(plain)) {
-      const polymer: Polymer = /(^|_)(b|2|second)(_|$)/.test(plain) ? "b" : "a";
+    if (/dos(e|age|is|ierung)|polymer|syringe|spritze|kg_t$|lb_ton/.test(plain)) {
+      const polymer: Polymer = /(^|_)(b|2|second|zweites?)(_|$)/.test(plain) ? "b" : "a";
       return { as: "dose", polymer, unit: null, basis: null };
     }
     const guess = guesses.find(([pattern, field]) => pattern.test(plain) && !taken.has(field))?.[1];
@@ -189,37 +194,28 @@ export function chooseColumns(
     if (use.as === "field") {
       const before = chosen.fields[use.field];
       if (before !== undefined)
-        return bad(
-          `${name}: columns ${heads[before]} and ${head} are both taken for ${fieldLabel(use.field)}: choose one of them.`,
-        );
+        return bad(sheetWords.takenTwice(name, heads[before] ?? "", head, fieldLabel(use.field)));
       chosen.fields[use.field] = column;
     }
     if (use.as === "dose") {
-      if (use.unit === null) return bad(`${name}: column ${head}: choose the unit of this dose.`);
+      if (use.unit === null) return bad(sheetWords.inColumn(name, head, sheetWords.chooseUnit));
       if (use.basis === null && use.unit !== "ml-solution")
-        return bad(
-          `${name}: column ${head}: choose whether this dose is active polymer or product as supplied.`,
-        );
+        return bad(sheetWords.inColumn(name, head, sheetWords.chooseBasis));
       const twin = chosen.doses.find(
         (other) =>
           other.polymer === use.polymer && (other.unit === "ml-solution") === (use.unit === "ml-solution"),
       );
       if (twin)
-        return bad(
-          `${name}: columns ${heads[twin.column]} and ${head} both give the dose of polymer ${use.polymer.toUpperCase()}: keep one of them.`,
-        );
+        return bad(sheetWords.doseTwice(name, heads[twin.column] ?? "", head, use.polymer.toUpperCase()));
       chosen.doses.push({ polymer: use.polymer, unit: use.unit, basis: use.basis ?? "active", column });
     }
   }
   const dilution = chosen.fields.turbidity_dilution;
   if (dilution !== undefined && chosen.fields.turbidity_shown === undefined)
-    return bad(
-      `${name}: column ${heads[dilution]}: a dilution factor needs the turbidity as the instrument shows it (turbidity_shown) beside it.`,
-    );
+    return bad(sheetWords.inColumn(name, heads[dilution] ?? "", sheetWords.dilutionAlone));
   const planned =
     chosen.fields.planned_dose_a_kg_per_t !== undefined ||
     chosen.fields.planned_dose_b_kg_per_t !== undefined;
-  if (needsDose && chosen.doses.length === 0 && !planned)
-    return bad(`${name}: there is no dose column; name one, for example dose_a_kg_per_t or syringe_a_ml.`);
+  if (needsDose && chosen.doses.length === 0 && !planned) return bad(sheetWords.noDose(name));
   return good(chosen);
 }

@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { decidedMark, writeNumber, type DecimalMark } from "../units/number-entry.ts";
 import { limits } from "./limits.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 /** One sheet as it lies in a file: text as written, or a number where the file says that it is one. */
 export interface Grid {
@@ -56,26 +57,20 @@ export function tableOf(
     ({ line, cells }) => (headLine === null || line >= headLine) && !cells.every(isBlank),
   );
   const [head, ...below] = filled;
-  if (!head)
-    return bad(
-      `${name}: ${headLine === null ? "there is nothing in it" : "there are no heads on this line or below"}.`,
-    );
+  if (!head) return bad(headLine === null ? sheetWords.nothing(name) : sheetWords.noHeads(name));
   let width = head.cells.length;
   while (width > 1 && isBlank(head.cells[width - 1])) width -= 1;
-  if (width > limits.columns)
-    return bad(`${name}: line ${head.line} has ${width} columns; ${limits.columns} is the most.`);
+  if (width > limits.columns) return bad(sheetWords.manyColumns(name, head.line, width, limits.columns));
   const heads = head.cells.slice(0, width).map((cell) => String(cell ?? "").trim());
-  if (below.length > limits.rows)
-    return bad(`${name}: there are ${below.length} rows; ${limits.rows} is the most: split the file.`);
+  if (below.length > limits.rows) return bad(sheetWords.manyRows(name, below.length, limits.rows));
   const fault = headFault(heads, head.line, below, head.cells.length);
-  if (fault) return bad(`${name}: ${fault}`);
-  if (below.length === 0) return bad(`${name}: there are no rows below the head.`);
+  if (fault) return bad(sheetWords.whole(name, fault));
+  if (below.length === 0) return bad(sheetWords.noRows(name));
   for (const row of below) {
     const extra = row.cells.findIndex((cell, index) => index >= width && !isBlank(cell));
-    if (extra >= head.cells.length)
-      return bad(`${name}: line ${row.line} has more cells than the head has columns (${width}).`);
+    if (extra >= head.cells.length) return bad(sheetWords.wideRow(name, row.line, width));
     const long = row.cells.findIndex((cell) => typeof cell === "string" && cell.length > limits.cell);
-    if (long >= 0) return bad(`${name}: line ${row.line}, column ${heads[long]}: the cell is far too long.`);
+    if (long >= 0) return bad(sheetWords.at(name, row.line, heads[long] ?? "", sheetWords.longCell));
   }
   const found =
     mark === null ? inferMark(below, heads, name, grid.separator, decides) : good<DecimalMark | null>(mark);
@@ -94,14 +89,13 @@ export function tableOf(
 
 function headFault(heads: string[], line: number, below: Grid["rows"], width: number): string | null {
   const long = heads.findIndex((title) => title.length > 200);
-  if (long >= 0) return `the head of column ${long + 1} is far too long.`;
+  if (long >= 0) return sheetWords.longHead(long + 1);
   const blank = Array.from({ length: width }, (_, index) => heads[index] ?? "").findIndex(
     (title, index) => title === "" && below.some(({ cells }) => !isBlank(cells[index])),
   );
-  if (blank >= 0)
-    return `column ${blank + 1} of line ${line} has no head; where a head spans several columns, give each column its own.`;
+  if (blank >= 0) return sheetWords.blankHead(blank + 1, line);
   const twin = heads.find((title, index) => title !== "" && heads.indexOf(title) !== index);
-  if (twin !== undefined) return `line ${line} has two columns called "${twin}".`;
+  if (twin !== undefined) return sheetWords.twinHead(line, twin);
   return null;
 }
 
@@ -121,7 +115,12 @@ function inferMark(
       if (first === null) first = { mark, line: row.line, head: heads[index] ?? "" };
       else if (first.mark !== mark)
         return bad(
-          `${name}: line ${row.line}, column ${heads[index] ?? ""}: "${cell.trim()}" has another decimal mark than line ${first.line}, column ${first.head}.`,
+          sheetWords.at(
+            name,
+            row.line,
+            heads[index] ?? "",
+            sheetWords.otherMark(cell.trim(), first.line, first.head),
+          ),
         );
     }
   // A comma that separates cells is not the decimal mark, so there the point is, even where no cell decides it.

@@ -4,6 +4,7 @@ import { limits } from "./limits.ts";
 import { readSeparated } from "./table.ts";
 import { decodeText } from "./text-file.ts";
 import { readWorkbook } from "./workbook-in.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 /** A file's sheets, with anything a person should know about how it was read. */
 export interface SheetFile {
@@ -20,24 +21,19 @@ export async function readSheetFile(
   bytes: Uint8Array<ArrayBuffer>,
   name: string,
 ): Promise<Outcome<SheetFile>> {
-  if (bytes.length === 0) return bad(`${name}: the file is empty.`);
-  if (bytes.length > limits.fileBytes)
-    return bad(
-      `${name}: is larger than ${limits.fileBytes / 1024 / 1024} MB; keep only the rows of the jars, or split it.`,
-    );
+  if (bytes.length === 0) return bad(sheetWords.fileEmpty(name));
+  if (bytes.length > limits.fileBytes) return bad(sheetWords.largeFile(name, limits.fileBytes / 1024 / 1024));
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) {
     const sheets = await readWorkbook(bytes, name);
     if (!sheets.ok) return sheets;
     const filled = sheets.value.filter(({ rows }) => rows.length > 0);
-    if (filled.length === 0) return bad(`${name}: every sheet of the workbook is empty.`);
+    if (filled.length === 0) return bad(sheetWords.emptySheets(name));
     return good({ kind: "workbook", sheets: filled, encoding: null });
   }
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf && bytes[2] === 0x11 && bytes[3] === 0xe0)
-    return bad(
-      `${name}: is a workbook of the old kind (.xls), or one with a password: save it as .xlsx or CSV, without a password.`,
-    );
+    return bad(sheetWords.oldWorkbook(name));
   const decoded = decodeText(bytes);
-  if (!decoded.ok) return bad(`${name}: ${decoded.message}.`);
+  if (!decoded.ok) return bad(sheetWords.clause(name, decoded.message));
   const grid = readSeparated(decoded.value.text, name);
   if (!grid.ok) return grid;
   return good({ kind: "separated", sheets: [grid.value], encoding: decoded.value.encoding });

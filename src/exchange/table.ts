@@ -3,6 +3,7 @@ import { bad, good, type Outcome } from "../outcome.ts";
 import { parseReading, type DecimalMark, type TypedReading } from "../units/number-entry.ts";
 import { tableOf, type Grid, type Table } from "./grid.ts";
 import { limits } from "./limits.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 export type { Table } from "./grid.ts";
 
@@ -21,17 +22,15 @@ export function readTable(text: string, name: string, mark: DecimalMark | null):
 /** Splits separated values into lines and cells, as they are written. */
 export function readSeparated(text: string, name: string): Outcome<Grid> {
   const body = text.replace(/^\uFEFF/, "");
-  if (body.trim() === "") return bad(`${name}: the file is empty.`);
-  if (body.includes("\u0000")) return bad(`${name}: is not text; save the sheet as CSV in UTF-8.`);
+  if (body.trim() === "") return bad(sheetWords.fileEmpty(name));
+  if (body.includes("\u0000")) return bad(sheetWords.fileNotText(name));
   const ends = countLineEnds(body);
-  if (ends > limits.rows * 4)
-    return bad(`${name}: there are more than ${limits.rows * 4} lines; ${limits.rows} rows are the most.`);
+  if (ends > limits.rows * 4) return bad(sheetWords.manyLines(name, limits.rows * 4, limits.rows));
   const separator = separatorOf(body);
   const parsed = Papa.parse<string[]>(body, { delimiter: separator, skipEmptyLines: false });
   const quote = parsed.errors.find((error) => error.type === "Quotes");
   const lines = startLines(parsed.data, separator, ends + 1);
-  if (quote)
-    return bad(`${name}: line ${lines[quote.row ?? 0] ?? 1} has a quotation mark that is never closed.`);
+  if (quote) return bad(sheetWords.openQuote(name, lines[quote.row ?? 0] ?? 1));
   return good({
     sheet: "",
     rows: parsed.data.map((cells, index) => ({ line: lines[index] ?? index + 1, cells })),
@@ -71,7 +70,7 @@ function startLines(rows: string[][], separator: string, physical: number): numb
 export function columnOf(table: Table, head: string): Outcome<number> {
   const index = table.heads.indexOf(head);
   if (index >= 0) return good(index);
-  return bad(`${table.name}: there is no column "${head}"; there are: ${table.heads.join(", ")}.`);
+  return bad(sheetWords.noColumn(table.name, head, table.heads.join(", ")));
 }
 
 /** One cell as a reading (number, possibly ">" or "<"), null where empty; a fault names file, line and column. */
@@ -83,13 +82,11 @@ export function readingAt(
   const text = row.cells[column] ?? "";
   if (text === "") return good(null);
   const parsed = parseReading(text, table.mark);
-  const place = `${table.name}: line ${row.line}, column ${table.heads[column]}`;
-  if (!parsed.ok) return bad(`${place}: ${parsed.message}`);
+  const fault = (why: string) => bad(sheetWords.at(table.name, row.line, table.heads[column] ?? "", why));
+  if (!parsed.ok) return fault(parsed.message);
   const size = Math.abs(parsed.value.value);
   if (size > largestSize || (size > 0 && size < 1 / largestSize))
-    return bad(
-      `${place}: "${text.slice(0, 30)}" is too ${size > 1 ? "large" : "small"} for a measured number.`,
-    );
+    return fault(size > 1 ? sheetWords.tooLarge(text.slice(0, 30)) : sheetWords.tooSmall(text.slice(0, 30)));
   return parsed;
 }
 
@@ -99,7 +96,12 @@ export function numberAt(table: Table, row: Table["rows"][number], column: numbe
   if (!reading.ok) return reading;
   if (reading.value?.censored)
     return bad(
-      `${table.name}: line ${row.line}, column ${table.heads[column]}: "${row.cells[column]}" is a bound, and a plain number is needed here.`,
+      sheetWords.at(
+        table.name,
+        row.line,
+        table.heads[column] ?? "",
+        sheetWords.bound(row.cells[column] ?? ""),
+      ),
     );
   return good(reading.value?.value ?? null);
 }

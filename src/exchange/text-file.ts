@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 export interface DecodedText {
   text: string;
@@ -15,9 +16,9 @@ export function decodeText(bytes: Uint8Array): Outcome<DecodedText> {
     if (utf16 !== null)
       return good({ text: new TextDecoder(utf16, { fatal: true }).decode(bytes), encoding: "UTF-16" });
   } catch {
-    return bad("is cut short or is not text: save the sheet again as CSV in UTF-8");
+    return bad(sheetWords.cutShort);
   }
-  if (bytes.includes(0)) return bad("is not text: save the sheet as CSV in UTF-8, or as .xlsx");
+  if (bytes.includes(0)) return bad(sheetWords.notText);
   try {
     return good({ text: new TextDecoder("utf-8", { fatal: true }).decode(bytes), encoding: "UTF-8" });
   } catch {

@@ -3,6 +3,7 @@ import { bad, good, type Outcome } from "../outcome.ts";
 import type { Grid } from "./grid.ts";
 import { limits } from "./limits.ts";
 import { packZip, unpackZip, type ZipPart } from "./zip.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 const wanted = (path: string) =>
   /\.(xml|rels)$/i.test(path) &&
@@ -14,9 +15,9 @@ const wanted = (path: string) =>
  */
 export async function readWorkbook(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Outcome<Grid[]>> {
   const parts = await unpackZip(bytes, wanted);
-  if (!parts.ok) return bad(`${name}: ${parts.message}.`);
+  if (!parts.ok) return bad(sheetWords.clause(name, parts.message));
   if (!parts.value.some(({ path }) => path === "xl/workbook.xml" || path.endsWith("/workbook.xml")))
-    return bad(`${name}: is an archive, but not a workbook (.xlsx).`);
+    return bad(sheetWords.notWorkbook(name));
   const read: ZipPart[] = [];
   for (const part of parts.value) {
     if (!/worksheets\/[^/]*\.xml$/i.test(part.path)) {
@@ -25,7 +26,7 @@ export async function readWorkbook(bytes: Uint8Array<ArrayBuffer>, name: string)
     }
     const text = new TextDecoder().decode(part.bytes);
     const fault = sizeFault(text);
-    if (fault) return bad(`${name}: ${fault}.`);
+    if (fault) return bad(sheetWords.clause(name, fault));
     read.push({ path: part.path, bytes: new TextEncoder().encode(withFaultsAsText(text)) });
   }
   try {
@@ -42,7 +43,7 @@ export async function readWorkbook(bytes: Uint8Array<ArrayBuffer>, name: string)
     // The library names the row and column of a cell that makes no sense; that is worth passing on.
     const place = /row (\d+),? col(?:umn)? (\d+)/.exec(error instanceof Error ? error.message : "");
     return bad(
-      `${name}: ${place ? `row ${place[1]}, column ${place[2]} of a sheet` : "the workbook"} cannot be read: open it in a spreadsheet program and save it again.`,
+      place ? sheetWords.cellUnreadable(name, place[1]!, place[2]!) : sheetWords.workbookUnreadable(name),
     );
   }
 }
@@ -51,12 +52,10 @@ export async function readWorkbook(bytes: Uint8Array<ArrayBuffer>, name: string)
 function sizeFault(text: string): string | null {
   for (const [, reference] of text.matchAll(/<(?:\w+:)?(?:row|c)\b[^>]*?\sr=["']([^"']*)["']/g)) {
     const place = /^([A-Z]{0,3})(\d{1,7})$/.exec(reference ?? "");
-    if (!place) return "a cell of a sheet has no place";
-    if (Number(place[2]) > limits.rows + 1000)
-      return `a sheet has a cell in row ${place[2]}; ${limits.rows} rows are the most`;
+    if (!place) return sheetWords.cellPlaceless;
+    if (Number(place[2]) > limits.rows + 1000) return sheetWords.farRow(place[2]!, limits.rows);
     const column = [...place[1]!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
-    if (column > limits.columns)
-      return `a sheet has a cell in column ${place[1]}; ${limits.columns} columns are the most`;
+    if (column > limits.columns) return sheetWords.farColumn(place[1]!, limits.columns);
   }
   return null;
 }

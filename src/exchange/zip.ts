@@ -1,5 +1,6 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { limits } from "./limits.ts";
+import { sheetWords } from "../words/sheets.ts";
 
 /** One file inside an archive. */
 export interface ZipPart {
@@ -10,8 +11,6 @@ export interface ZipPart {
 const endMark = 0x06054b50;
 const centralMark = 0x02014b50;
 const localMark = 0x04034b50;
-const broken = "is damaged or cut short: open it in a spreadsheet program and save it again";
-const tooLarge = "unpacks to far more than a sheet of jars can need, so it is not opened";
 
 interface Entry {
   path: string;
@@ -30,14 +29,15 @@ export async function unpackZip(
 ): Promise<Outcome<ZipPart[]>> {
   const entries = readDirectory(bytes, wanted);
   if (!entries.ok) return entries;
-  if (entries.value.reduce((sum, entry) => sum + entry.size, 0) > limits.unpackedBytes) return bad(tooLarge);
+  if (entries.value.reduce((sum, entry) => sum + entry.size, 0) > limits.unpackedBytes)
+    return bad(sheetWords.archiveLarge);
   let room = limits.unpackedBytes;
   const parts: ZipPart[] = [];
   for (const entry of entries.value) {
     const unpacked = entry.method === 0 ? good(entry.packed) : await inflate(entry.packed, room);
     if (!unpacked.ok) return unpacked;
     room -= unpacked.value.length;
-    if (room < 0) return bad(tooLarge);
+    if (room < 0) return bad(sheetWords.archiveLarge);
     parts.push({ path: entry.path, bytes: unpacked.value });
   }
   return good(parts);
@@ -47,14 +47,14 @@ function readDirectory(bytes: Uint8Array<ArrayBuffer>, wanted: (path: string) =>
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   let end = bytes.length - 22;
   while (end >= 0 && end > bytes.length - 65_558 && view.getUint32(end, true) !== endMark) end -= 1;
-  if (end < 0 || view.getUint32(end, true) !== endMark) return bad(broken);
+  if (end < 0 || view.getUint32(end, true) !== endMark) return bad(sheetWords.archiveBroken);
   const count = view.getUint16(end + 10, true);
-  if (count > limits.parts) return bad(tooLarge);
+  if (count > limits.parts) return bad(sheetWords.archiveLarge);
   let at = view.getUint32(end + 16, true);
   const entries: Entry[] = [];
   try {
     for (let index = 0; index < count; index++) {
-      if (view.getUint32(at, true) !== centralMark) return bad(broken);
+      if (view.getUint32(at, true) !== centralMark) return bad(sheetWords.archiveBroken);
       const flags = view.getUint16(at + 8, true);
       const method = view.getUint16(at + 10, true);
       const packedSize = view.getUint32(at + 20, true);
@@ -65,15 +65,15 @@ function readDirectory(bytes: Uint8Array<ArrayBuffer>, wanted: (path: string) =>
       const path = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength));
       at += 46 + nameLength + extra;
       if (!wanted(path)) continue;
-      if (flags & 1) return bad("is locked with a password: save it without one");
-      if (method !== 0 && method !== 8) return bad(broken);
-      if (view.getUint32(local, true) !== localMark) return bad(broken);
+      if (flags & 1) return bad(sheetWords.archiveLocked);
+      if (method !== 0 && method !== 8) return bad(sheetWords.archiveBroken);
+      if (view.getUint32(local, true) !== localMark) return bad(sheetWords.archiveBroken);
       const start = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
-      if (start + packedSize > bytes.length) return bad(broken);
+      if (start + packedSize > bytes.length) return bad(sheetWords.archiveBroken);
       entries.push({ path, method, packed: bytes.subarray(start, start + packedSize), size });
     }
   } catch (error) {
-    if (error instanceof RangeError) return bad(broken);
+    if (error instanceof RangeError) return bad(sheetWords.archiveBroken);
     throw error;
   }
   return good(entries);
@@ -93,12 +93,12 @@ async function inflate(
       size += value.length;
       if (size > room) {
         await reader.cancel();
-        return bad(tooLarge);
+        return bad(sheetWords.archiveLarge);
       }
       chunks.push(value);
     }
   } catch {
-    return bad(broken);
+    return bad(sheetWords.archiveBroken);
   }
   return good(joined(chunks, size));
 }

@@ -1,5 +1,6 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { tFactor } from "../units/student.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** One trial at the plant: the dose it settled on there and the one the jars had said, kg/t. */
 export interface FactorTrial {
@@ -23,11 +24,10 @@ export interface BenchFactor {
 /** Bench-to-plant factor: geometric mean and spread of D plant / D bench over trials of one machine, sludge and product. */
 export function benchFactor(trials: FactorTrial[]): Outcome<BenchFactor> {
   const n = trials.length;
-  if (n === 0) return bad("no plant run counts for the factor yet");
+  if (n === 0) return bad(plantFormulaWords.runs.noFactorRun);
   const logs: number[] = [];
   for (const { plantDoseKgPerT, benchDoseKgPerT } of trials) {
-    if (!(plantDoseKgPerT > 0 && benchDoseKgPerT > 0))
-      return bad("a factor needs doses above 0, on the bench and at the plant");
+    if (!(plantDoseKgPerT > 0 && benchDoseKgPerT > 0)) return bad(plantFormulaWords.runs.factorDoses);
     logs.push(Math.log(plantDoseKgPerT / benchDoseKgPerT));
   }
   const mean = logs.reduce((sum, value) => sum + value, 0) / n;

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** Mean moving range of two over standard deviation for normal scatter, exactly 2 / sqrt(pi). */
 const d2 = 2 / Math.sqrt(Math.PI);
@@ -30,14 +31,12 @@ export interface ControlChart {
 export function controlChart(values: number[], baseline?: number): Outcome<ControlChart> {
   const used = Math.max(fewestForLimits, Math.min(values.length, baseline ?? values.length - 1));
   if (values.length < fewestForLimits + 1)
-    return bad(
-      `needs ${fewestForLimits + 1} runs in a row, ${values.length} ${values.length === 1 ? "is" : "are"} logged`,
-    );
+    return bad(plantFormulaWords.runs.fewRuns(fewestForLimits + 1, values.length));
   const base = values.slice(0, used);
   const middle = base.reduce((sum, value) => sum + value, 0) / base.length;
   const movingRange =
     base.slice(1).reduce((sum, value, i) => sum + Math.abs(value - base[i]!), 0) / (base.length - 1);
-  if (!(movingRange > 0)) return bad("all runs have one and the same value: no scatter to judge drift by");
+  if (!(movingRange > 0)) return bad(plantFormulaWords.runs.noScatter);
   const reach = (3 * movingRange) / d2;
   const low = middle - reach;
   const high = middle + reach;

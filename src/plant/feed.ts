@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** How the feed flow was had. */
 export type FlowSource = "meter" | "timed" | "level" | "difference";
@@ -20,21 +21,20 @@ export function feedFlowM3PerH(input: FeedFlowInput): Outcome<number> {
   const { timedMin, timedVolumeM3, tankAreaM2, levelChangeM, supplyM3PerH, returnM3PerH } = input;
   switch (input.flowFrom) {
     case "meter":
-      return input.flowM3PerH === null ? bad("enter the feed flow") : good(input.flowM3PerH);
+      return input.flowM3PerH === null ? bad(plantFormulaWords.feed.flow) : good(input.flowM3PerH);
     case "timed":
-      if (timedVolumeM3 === null) return bad("enter the volume that was timed");
-      if (timedMin === null) return bad("enter the minutes it took");
+      if (timedVolumeM3 === null) return bad(plantFormulaWords.feed.timedVolume);
+      if (timedMin === null) return bad(plantFormulaWords.feed.timedMinutes);
       return good((timedVolumeM3 * 60) / timedMin);
     case "level":
-      if (tankAreaM2 === null) return bad("enter the tank's area");
-      if (levelChangeM === null) return bad("enter the change of level");
-      if (timedMin === null) return bad("enter the minutes it took");
+      if (tankAreaM2 === null) return bad(plantFormulaWords.feed.tankArea);
+      if (levelChangeM === null) return bad(plantFormulaWords.feed.levelChange);
+      if (timedMin === null) return bad(plantFormulaWords.feed.timedMinutes);
       return good((tankAreaM2 * levelChangeM * 60) / timedMin);
     case "difference":
-      if (supplyM3PerH === null) return bad("enter the supply flow");
-      if (returnM3PerH === null) return bad("enter the flow that returns");
-      if (returnM3PerH >= supplyM3PerH)
-        return bad("the flow that returns must be less than the supply: check both");
+      if (supplyM3PerH === null) return bad(plantFormulaWords.feed.supply);
+      if (returnM3PerH === null) return bad(plantFormulaWords.feed.returned);
+      if (returnM3PerH >= supplyM3PerH) return bad(plantFormulaWords.feed.returnOrder);
       return good(supplyM3PerH - returnM3PerH);
   }
 }

@@ -1,4 +1,5 @@
 import { loadingKgPerHPerM } from "./load.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** A machine's own limits: each unknown until its owner enters it. */
 export interface MachineLimits {
@@ -34,8 +35,6 @@ export interface MachineCheck {
   words: string;
 }
 
-const ask = "Ask the machine's supplier and a licensed engineer.";
-
 type Check = (limits: MachineLimits, feed: MachineFeed) => Omit<MachineCheck, "name">;
 
 const lacking = (words: string): Omit<MachineCheck, "name"> => ({
@@ -48,9 +47,9 @@ const lacking = (words: string): Omit<MachineCheck, "name"> => ({
 
 const checks: Record<MachineCheckName, Check> = {
   loading: (limits, feed) => {
-    if (limits.effectiveWidthM === null) return lacking("enter the effective width");
-    if (limits.loadingKgPerHPerM === null) return lacking("enter the loading for this class of sludge");
-    if (feed.dsKgPerH === null) return lacking("enter the feed first");
+    if (limits.effectiveWidthM === null) return lacking(plantFormulaWords.machine.width);
+    if (limits.loadingKgPerHPerM === null) return lacking(plantFormulaWords.machine.loading);
+    if (feed.dsKgPerH === null) return lacking(plantFormulaWords.machine.feedFirst);
     const value = loadingKgPerHPerM(feed.dsKgPerH, limits.effectiveWidthM);
     const within = value <= limits.loadingKgPerHPerM;
     return {
@@ -58,25 +57,25 @@ const checks: Record<MachineCheckName, Check> = {
       value,
       low: null,
       high: limits.loadingKgPerHPerM,
-      words: within ? "" : `Lower the feed, run longer hours or add width. ${ask}`,
+      words: within ? "" : plantFormulaWords.machine.overloaded,
     };
   },
   hydraulic: (limits, feed) => {
-    if (limits.hydraulicLimitM3PerH === null) return lacking("enter the hydraulic limit");
-    if (feed.feedM3PerH === null) return lacking("enter the feed first");
+    if (limits.hydraulicLimitM3PerH === null) return lacking(plantFormulaWords.machine.hydraulicLimit);
+    if (feed.feedM3PerH === null) return lacking(plantFormulaWords.machine.feedFirst);
     const within = feed.feedM3PerH <= limits.hydraulicLimitM3PerH;
     return {
       state: within ? "within" : "outside",
       value: feed.feedM3PerH,
       low: null,
       high: limits.hydraulicLimitM3PerH,
-      words: within ? "" : `Lower the feed flow or thicken the sludge first. ${ask}`,
+      words: within ? "" : plantFormulaWords.machine.flooded,
     };
   },
   "feed-window": (limits, feed) => {
     if (limits.feedLowPct === null || limits.feedHighPct === null)
-      return lacking("enter the lowest and highest feed solids");
-    if (feed.totalSolidsPct === null) return lacking("enter the feed's total solids");
+      return lacking(plantFormulaWords.machine.feedWindow);
+    if (feed.totalSolidsPct === null) return lacking(plantFormulaWords.machine.totalSolids);
     const thin = feed.totalSolidsPct < limits.feedLowPct;
     const thick = feed.totalSolidsPct > limits.feedHighPct;
     return {
@@ -84,29 +83,25 @@ const checks: Record<MachineCheckName, Check> = {
       value: feed.totalSolidsPct,
       low: limits.feedLowPct,
       high: limits.feedHighPct,
-      words: thin
-        ? `Too thin: thicken the sludge first. ${ask}`
-        : thick
-          ? `Too thick: dilute the feed, or it will not mix with the polymer. ${ask}`
-          : "",
+      words: thin ? plantFormulaWords.machine.tooThin : thick ? plantFormulaWords.machine.tooThick : "",
     };
   },
   "solids-threshold": (limits, feed) => {
-    if (limits.solidsThresholdPct === null) return lacking("enter the solids threshold");
-    if (feed.totalSolidsPct === null) return lacking("enter the feed's total solids");
+    if (limits.solidsThresholdPct === null) return lacking(plantFormulaWords.machine.solidsThreshold);
+    if (feed.totalSolidsPct === null) return lacking(plantFormulaWords.machine.totalSolids);
     const thin = feed.totalSolidsPct < limits.solidsThresholdPct;
     return {
       state: thin ? "outside" : "within",
       value: feed.totalSolidsPct,
       low: limits.solidsThresholdPct,
       high: null,
-      words: thin ? `Counts as thin feed: the water, not the solids, may set the machine's size. ${ask}` : "",
+      words: thin ? plantFormulaWords.machine.thinFeed : "",
     };
   },
   inorganic: (limits, feed) => {
     if (limits.inorganicLowPct === null || limits.inorganicHighPct === null)
-      return lacking("enter the two thresholds of the inorganic share");
-    if (feed.inorganicPct === null) return lacking("ash the sample's dishes to have the inorganic share");
+      return lacking(plantFormulaWords.machine.inorganicThresholds);
+    if (feed.inorganicPct === null) return lacking(plantFormulaWords.machine.ashDishes);
     const { inorganicPct } = feed;
     const outside = inorganicPct >= limits.inorganicLowPct;
     return {
@@ -116,9 +111,9 @@ const checks: Record<MachineCheckName, Check> = {
       high: limits.inorganicLowPct,
       words:
         inorganicPct >= limits.inorganicHighPct
-          ? `Above the upper threshold: heavy, abrasive sludge; capacity and wear differ. ${ask}`
+          ? plantFormulaWords.machine.abrasive
           : outside
-            ? `Between the two thresholds: take the loading from a trial, not from a table. ${ask}`
+            ? plantFormulaWords.machine.betweenThresholds
             : "",
     };
   },

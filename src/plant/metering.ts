@@ -1,5 +1,6 @@
 import { good, type Outcome } from "../outcome.ts";
 import { bySetting, checkPump, steadinessPct, type Draw } from "./pump-line.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /**
  * Limits of the API 675-style check: steadiness 1 % of the mean, repeatability and linearity 3 % of the top flow,
@@ -40,7 +41,7 @@ export function meteringFigures(draws: Draw[]): Outcome<MeteringFigure[]> {
     value,
     limit,
     within: value === null ? null : within(value),
-    missing: value === null ? "repeat a draw-down at one setting" : "",
+    missing: value === null ? plantFormulaWords.pump.repeat : "",
   });
   const { repeatabilityPct, linearityPct, turndown } = check.value;
   return good([

@@ -1,6 +1,7 @@
 import tCdf from "@stdlib/stats-base-dists-t-cdf";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { tFactor } from "../units/student.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 export interface PairedComparison {
   n: number;
@@ -18,7 +19,7 @@ export interface PairedComparison {
 /** Paired comparison of two settings, pairs taken at the same time: mean difference B - A, its t, 95 % interval and p. */
 export function comparePairs(pairs: { a: number; b: number }[]): Outcome<PairedComparison> {
   const n = pairs.length;
-  if (n < 2) return bad("a comparison needs two pairs or more");
+  if (n < 2) return bad(plantFormulaWords.runs.twoPairs);
   const differences = pairs.map(({ a, b }) => b - a);
   const meanDifference = differences.reduce((sum, value) => sum + value, 0) / n;
   const sd = Math.sqrt(differences.reduce((sum, value) => sum + (value - meanDifference) ** 2, 0) / (n - 1));

@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { fisherTail, tFactor } from "../units/student.ts";
 import { shapeError, shapeFlow, shapeSetting, shapeSlope, type PumpShape } from "./pump-shape.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** One draw-down: the pump's setting and the flow it gave (mL/min, or g/min for a feeder). */
 export interface Draw {
@@ -33,15 +34,14 @@ export interface LackOfFit {
 /** Plain least squares over all draws. Needs two settings; refuses a flow that does not rise with the setting. */
 export function fitPumpLine(draws: Draw[]): Outcome<PumpLine> {
   const n = draws.length;
-  if (n < 2) return bad("one draw-down does not make a line: add one at another setting.");
+  if (n < 2) return bad(plantFormulaWords.pump.oneDraw);
   const meanSetting = draws.reduce((sum, draw) => sum + draw.setting, 0) / n;
   const meanFlow = draws.reduce((sum, draw) => sum + draw.flow, 0) / n;
   const sxx = draws.reduce((sum, draw) => sum + (draw.setting - meanSetting) ** 2, 0);
-  if (!(sxx > 0)) return bad("all draw-downs are at one setting: add one at another setting.");
+  if (!(sxx > 0)) return bad(plantFormulaWords.pump.oneSetting);
   const slope =
     draws.reduce((sum, draw) => sum + (draw.setting - meanSetting) * (draw.flow - meanFlow), 0) / sxx;
-  if (!(slope > 0))
-    return bad("the flow does not rise with the setting: check the draw-downs for swapped numbers.");
+  if (!(slope > 0)) return bad(plantFormulaWords.pump.notRising);
   const intercept = meanFlow - slope * meanSetting;
   const rss = draws.reduce((sum, draw) => sum + (draw.flow - intercept - slope * draw.setting) ** 2, 0);
   const settings = draws.map((draw) => draw.setting);

@@ -9,6 +9,7 @@ import {
   type PumpLine,
 } from "./pump-line.ts";
 import { fitShape, shapeSlope } from "./pump-shape.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** What the crew asks for: the line unless repeats contradict it, or one of the two by hand. */
 export interface PumpWish {
@@ -45,24 +46,19 @@ export function choosePumpModel(draws: Draw[], wish: PumpWish): Outcome<PumpMode
       reason,
       doubtful: fails(lineLackOfFit),
     });
-  if (wish.shape === "line") return asLine("A straight line, as asked.");
+  if (wish.shape === "line") return asLine(plantFormulaWords.pump.lineAsked);
   if (wish.shape === "auto" && !fails(lineLackOfFit))
-    return asLine(
-      lineLackOfFit
-        ? "A straight line: it passes its lack of fit."
-        : "A straight line; without repeats at a setting nobody can tell whether it bends.",
-    );
+    return asLine(lineLackOfFit ? plantFormulaWords.pump.linePasses : plantFormulaWords.pump.lineUntold);
   const curve = withWeights(draws, 2, wish.weights);
   if (!curve.ok)
-    return wish.shape === "curve" ? curve : asLine(`The line fails its lack of fit, and ${curve.message}`);
+    return wish.shape === "curve" ? curve : asLine(plantFormulaWords.pump.lineFails(curve.message));
   const lackOfFit = lackFor(draws, curve.value, 3, wish.weights);
   return good({
     line: curve.value,
     used: "curve",
     lackOfFit,
     lineLackOfFit,
-    reason:
-      wish.shape === "curve" ? "A curve, as asked." : "A curve: the straight line fails its lack of fit.",
+    reason: wish.shape === "curve" ? plantFormulaWords.pump.curveAsked : plantFormulaWords.pump.curveNeeded,
     doubtful: fails(lackOfFit),
   });
 }
@@ -90,7 +86,7 @@ function withWeights(draws: Draw[], degree: 1 | 2, weights: PumpWish["weights"])
   const { shape, residualSd } = fitted.value;
   const { low, high } = plain.value.tested;
   if (!(shapeSlope(shape, low) > 0 && shapeSlope(shape, high) > 0))
-    return bad("the curve turns back inside the settings drawn: one flow would have two settings.");
+    return bad(plantFormulaWords.pump.turnsBack);
   const line: PumpLine = { ...plain.value, residualSd, shape };
   return good({
     ...line,

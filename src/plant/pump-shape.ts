@@ -1,5 +1,6 @@
 import { inverse, Matrix } from "ml-matrix";
 import { bad, good, type Outcome } from "../outcome.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** How flow bends with the setting, and how sure that is: powers of u = (setting - centre) / half. */
 export interface PumpShape {
@@ -28,11 +29,7 @@ export function fitShape(
 ): Outcome<{ shape: PumpShape; residualSd: number | null }> {
   const settings = draws.map((draw) => draw.setting);
   if (new Set(settings).size <= degree)
-    return bad(
-      degree === 2
-        ? "a curve needs draw-downs at three settings or more: add another setting."
-        : "all draw-downs are at one setting: add one at another setting.",
-    );
+    return bad(degree === 2 ? plantFormulaWords.pump.fewForCurve : plantFormulaWords.pump.oneSetting);
   const low = Math.min(...settings);
   const high = Math.max(...settings);
   const centre = (low + high) / 2;

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { fitPumpLine, settingFor, type PumpSetting } from "./pump-line.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 // Wide enough for any plant, narrow enough that no product of such numbers leaves what a double holds.
 const amount = z.number().min(0).max(1e12);
@@ -123,15 +124,12 @@ function polymerRates(
   path: string,
 ): Outcome<PolymerRates> {
   const dry = polymer.form === "dry";
-  if (!dry && polymer.densityKgPerL === undefined)
-    return bad(`${path}.densityKgPerL is missing: a liquid product's rate in litres needs it.`);
+  if (!dry && polymer.densityKgPerL === undefined) return bad(plantFormulaWords.rates.densityMissing(path));
   if (polymer.solutionActivePct > polymer.activePct)
-    return bad(
-      `${path}.solutionActivePct (${polymer.solutionActivePct}) is above the neat product's activePct (${polymer.activePct}).`,
-    );
+    return bad(plantFormulaWords.rates.solutionAbove(path, polymer.solutionActivePct, polymer.activePct));
   if (polymer.carrierActivePct !== undefined && polymer.carrierActivePct > polymer.solutionActivePct)
     return bad(
-      `${path}.carrierActivePct (${polymer.carrierActivePct}) is above solutionActivePct (${polymer.solutionActivePct}).`,
+      plantFormulaWords.rates.carrierAbove(path, polymer.carrierActivePct, polymer.solutionActivePct),
     );
   const density = dry ? null : (polymer.densityKgPerL ?? null);
   const activeKgPerH = (dsKgPerH * polymer.doseKgPerT) / 1000;
@@ -175,16 +173,13 @@ function settingOf(
   path: string,
 ): Outcome<PumpSetting> {
   const byMass = pump.draws.filter((draw) => "gPerMin" in draw).length;
-  if (byMass !== 0 && byMass !== pump.draws.length)
-    return bad(`${path}.draws mixes mL/min and g/min: use one of them.`);
+  if (byMass !== 0 && byMass !== pump.draws.length) return bad(plantFormulaWords.rates.mixedDraws(path));
   const weighed = byMass > 0;
-  if (dry && pump.stream === "neat" && !weighed)
-    return bad(`${path}.draws: a dry feeder is checked by mass, in gPerMin.`);
+  if (dry && pump.stream === "neat" && !weighed) return bad(plantFormulaWords.rates.dryByMass(path));
   const density = pump.stream === "neat" ? (polymer.densityKgPerL ?? null) : polymer.solutionDensityKgPerL;
   const targetMl = pump.stream === "neat" ? rates.neatMlPerMin : (rates.solutionLPerH * 1000) / 60;
   const target = weighed ? (pump.stream === "neat" ? rates.neatGPerMin : targetMl! * density!) : targetMl;
-  if (target === null)
-    return bad(`${path}: the neat product's density is missing, so its flow is not known.`);
+  if (target === null) return bad(plantFormulaWords.rates.flowUnknown(path));
   const line = fitPumpLine(
     pump.draws.map((draw) => ({
       setting: draw.settingPct,

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 /** Three ways to know what really went in: what was caught, what the container lost, what the pump line says. */
 export type DoseWay = "draw-down" | "container" | "pump-line";
@@ -25,7 +26,7 @@ const agreementPct = 5;
 
 /** Dose in kg/t of an active rate in kg/h on a load of dry solids in kg/h: D = 1000 active / load. */
 export function doseOfRate(activeKgPerH: number, dsKgPerH: number): Outcome<number> {
-  if (!(dsKgPerH > 0)) return bad("the dry-solids load must be above 0");
+  if (!(dsKgPerH > 0)) return bad(plantFormulaWords.runs.load);
   return good((1000 * activeKgPerH) / dsKgPerH);
 }
 
@@ -40,7 +41,7 @@ const trust: DoseWay[] = ["draw-down", "container", "pump-line"];
 export function reconcile(ways: WayDose[]): Outcome<Reconciled> {
   const ordered = [...ways].sort((a, b) => trust.indexOf(a.way) - trust.indexOf(b.way));
   const [first] = ordered;
-  if (!first) return bad("log a draw-down, a container's loss of mass, or the setting of a calibrated pump");
+  if (!first) return bad(plantFormulaWords.runs.noWay);
   const doses = ordered.map(({ doseKgPerT }) => doseKgPerT);
   const mean = doses.reduce((sum, dose) => sum + dose, 0) / doses.length;
   const spreadPct = doses.length < 2 ? null : (100 * (Math.max(...doses) - Math.min(...doses))) / mean;

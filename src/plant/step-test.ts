@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { plantFormulaWords } from "../words/plant-formulas.ts";
 
 export interface StepTestInput {
   benchDoseKgPerT: number;
@@ -37,10 +38,9 @@ const residenceTimes = 3;
 export function planStepTest(input: StepTestInput, random: () => number): Outcome<StepTest> {
   const { levels, stepPct } = input;
   if (!Number.isInteger(levels) || levels < 3 || levels % 2 === 0)
-    return bad("A step test needs an odd number of levels, 3 or more.");
+    return bad(plantFormulaWords.runs.oddLevels);
   const reach = ((levels - 1) / 2) * (stepPct / 100);
-  if (!(stepPct > 0) || reach >= 1)
-    return bad("The steps reach down to no polymer at all: take smaller steps or fewer levels.");
+  if (!(stepPct > 0) || reach >= 1) return bad(plantFormulaWords.runs.stepsToZero);
   const middle = input.benchDoseKgPerT * input.factor;
   const doses = Array.from(
     { length: levels },

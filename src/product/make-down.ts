@@ -1,9 +1,10 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { benchFormulaWords } from "../words/bench-formulas.ts";
 
 /** Active strength in percent by mass from what was weighed in: 100 a m / M, with the active share a in percent. */
 export function strengthFromMasses(neatG: number, totalG: number, activePct: number): Outcome<number> {
-  if (!(neatG > 0)) return bad("the neat product must weigh more than 0");
-  if (!(totalG > neatG)) return bad("the whole solution must weigh more than the neat product in it");
+  if (!(neatG > 0)) return bad(benchFormulaWords.makeDown.neatMass);
+  if (!(totalG > neatG)) return bad(benchFormulaWords.makeDown.totalMass);
   return good((activePct * neatG) / totalG);
 }
 
@@ -21,12 +22,10 @@ export function recipeFor(
   totalG: number,
   product: { activePct: number; densityKgPerL: number | null; dry: boolean },
 ): Outcome<Recipe> {
-  if (!(strengthActivePct > 0)) return bad("the wanted strength must be above 0");
-  if (!(totalG > 0)) return bad("the mass of the solution must be above 0");
+  if (!(strengthActivePct > 0)) return bad(benchFormulaWords.makeDown.wantedStrength);
+  if (!(totalG > 0)) return bad(benchFormulaWords.makeDown.wantedMass);
   if (strengthActivePct >= product.activePct)
-    return bad(
-      `the neat product itself holds only ${product.activePct} % active, so this strength cannot be made from it`,
-    );
+    return bad(benchFormulaWords.makeDown.tooStrong(product.activePct));
   const neatG = (strengthActivePct * totalG) / product.activePct;
   return good({
     neatG,

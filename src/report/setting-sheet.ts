@@ -38,7 +38,7 @@ ${head(facts)}
 <div class="${polymers.length > 1 ? "cards two" : "cards one"}">${cards}</div>
 ${notes(polymers, words)}
 <section class="cautions"><h2>Cautions</h2>
-<ul>${plantCautions.map((line) => markup`<li>${line}</li>`)}</ul></section>
+<ul>${plantCautions().map((line) => markup`<li>${line}</li>`)}</ul></section>
 ${approval(facts)}
 ${restsOn(facts, input.now)}
 <p class="foot">Printed ${words.moment(input.now)} by Flocwright ${input.version} (methods ${methodVersion}); ${historyWords(input.history, 16)}.</p>

@@ -59,7 +59,7 @@ ${series.length === 0 ? markup`<section><h2>Series</h2><p class="gap">No series 
 ${pumpsSection(state, now, words)}
 ${machineSection(state, cases, series[0]?.chain.sample ?? null, words)}
 ${runsSection(runs.tables, runs.sentences)}
-<section><h2>Cautions</h2><ul>${[...makeDownCautions, ...plantCautions].map((line) => markup`<li>${line}</li>`)}</ul></section>
+<section><h2>Cautions</h2><ul>${[...makeDownCautions(), ...plantCautions()].map((line) => markup`<li>${line}</li>`)}</ul></section>
 <section><h2>Methods and their sources</h2>${table(
       "Every formula behind this report",
       [{ head: "what" }, { head: "formula" }, { head: "source" }],

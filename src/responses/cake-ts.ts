@@ -126,7 +126,7 @@ export const cakeTs = response({
       slot: "cake",
       words: words.slot,
       fields: words.fields,
-      guesses: [[/cake/, "cake_ts_pct"]],
+      guesses: [[/cake|kuchen/, "cake_ts_pct"]],
       kinds: ["cake-ts", "cake-dish"],
       write: (result: z.output<typeof readSchema> | z.output<typeof dishSchema>) =>
         result.kind === "cake-ts"

@@ -35,7 +35,7 @@ export const capture = response({
         words: words.slot,
         field: "capture_pct",
         fieldWords: words.field,
-        guesses: [[/capture|recovery/, "capture_pct"]],
+        guesses: [[/capture|recovery|abscheide/, "capture_pct"]],
       },
       "capture",
       "pct",

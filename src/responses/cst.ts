@@ -49,7 +49,7 @@ export const cst = response({
         words: words.label,
         field: "cst_s",
         fieldWords: words.head,
-        guesses: [[/cst|capillary/, "cst_s"]],
+        guesses: [[/cst|capillary|kapillar/, "cst_s"]],
       },
       "cst",
       "seconds",

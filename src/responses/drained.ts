@@ -81,8 +81,8 @@ export const drained = response({
       words: words.slot,
       fields: words.fields,
       guesses: [
-        [/drain.*(_s|sec|time)$/, "drained_at_s"],
-        [/drain|filtrate.*(ml|vol)/, "drained_ml"],
+        [/(drain|entwaesser).*(_s|sec|time|zeit|sekunden)$/, "drained_at_s"],
+        [/drain|entwaesser|abgelaufen|filtrate?.*(ml|vol)/, "drained_ml"],
       ],
       kinds: ["drained"],
       holds: ({ atS }: Drained, { protocol }) => protocol.drainS === null || atS === protocol.drainS,

@@ -145,7 +145,7 @@ export const filtrateTss = response({
       slot: "filtrate_tss",
       words: words.slot,
       fields: words.fields,
-      guesses: [[/tss|suspended/, "filtrate_tss_mg_per_l"]],
+      guesses: [[/tss|suspended|abfiltrierbar|(^|_)afs(_|$)/, "filtrate_tss_mg_per_l"]],
       kinds: ["filtrate-tss", "filtrate-tss-dish"],
       write: (result: z.output<typeof readSchema> | z.output<typeof dishSchema>) =>
         result.kind === "filtrate-tss"

@@ -88,9 +88,9 @@ export const turbidity = response({
       words: words.slot,
       fields: words.fields,
       guesses: [
-        [/dilut/, "turbidity_dilution"],
-        [/turb.*fnu|^fnu$/, "turbidity_fnu"],
-        [/turb|^ntu$|clarity/, "turbidity_ntu"],
+        [/dilut|verduenn/, "turbidity_dilution"],
+        [/(turb|trueb).*fnu|^fnu$/, "turbidity_fnu"],
+        [/turb|trueb|^ntu$|clarity/, "turbidity_ntu"],
       ],
       kinds: ["turbidity"],
       write: ({ value, dilution, censored }: z.output<typeof schema>, series) => ({

@@ -1,5 +1,6 @@
 import { bad, good, type Outcome } from "../outcome.ts";
 import { tFactor } from "../units/student.ts";
+import { benchFormulaWords } from "../words/bench-formulas.ts";
 
 /** One dish: ignited and cooled, with wet sludge, dried at 103 to 105 °C, ashed at 550 °C. Masses in g. */
 export interface DishMasses {
@@ -14,19 +15,19 @@ export interface DishMasses {
  * (number from memory). Says which mass is missing or out of order.
  */
 export function totalSolidsPct({ tareG, wetG, dryG }: DishMasses): Outcome<number> {
-  if (tareG === null) return bad("the empty dish is not weighed yet");
-  if (wetG === null) return bad("the dish with wet sludge is not weighed yet");
-  if (dryG === null) return bad("the dish is not dried yet");
-  if (!(tareG < dryG && dryG < wetG)) return bad("the masses are out of order: empty < dry < wet");
+  if (tareG === null) return bad(benchFormulaWords.dish.tareMissing);
+  if (wetG === null) return bad(benchFormulaWords.dish.wetMissing);
+  if (dryG === null) return bad(benchFormulaWords.dish.dryMissing);
+  if (!(tareG < dryG && dryG < wetG)) return bad(benchFormulaWords.dish.wetOrder);
   return good((100 * (dryG - tareG)) / (wetG - tareG));
 }
 
 /** Volatile share of the dry solids in percent: 100 (dry - ash) / (dry - tare). Source: Standard Methods 2540 G. */
 export function volatileSolidsPct({ tareG, dryG, ashG }: DishMasses): Outcome<number> {
-  if (tareG === null) return bad("the empty dish is not weighed yet");
-  if (dryG === null) return bad("the dish is not dried yet");
-  if (ashG === null) return bad("the dish is not ashed yet");
-  if (!(tareG < ashG && ashG < dryG)) return bad("the masses are out of order: empty < ash < dry");
+  if (tareG === null) return bad(benchFormulaWords.dish.tareMissing);
+  if (dryG === null) return bad(benchFormulaWords.dish.dryMissing);
+  if (ashG === null) return bad(benchFormulaWords.dish.ashMissing);
+  if (!(tareG < ashG && ashG < dryG)) return bad(benchFormulaWords.dish.ashOrder);
   return good((100 * (dryG - ashG)) / (dryG - tareG));
 }
 
@@ -47,7 +48,7 @@ export interface Replicates {
 /** Summarises replicate values; fails on none. */
 export function replicates(values: number[]): Outcome<Replicates> {
   const n = values.length;
-  if (n === 0) return bad("no value yet");
+  if (n === 0) return bad(benchFormulaWords.dish.noValue);
   const mean = values.reduce((sum, value) => sum + value, 0) / n;
   if (n === 1)
     return good({
@@ -78,7 +79,7 @@ export const feedDifferenceLimitPct = 5;
 
 /** Suspended solids in mg/L from filter masses in g and the filtered volume in mL. Source: Standard Methods 2540 D. */
 export function suspendedSolidsMgPerL(tareG: number, dryG: number, volumeMl: number): Outcome<number> {
-  if (!(volumeMl > 0)) return bad("the filtered volume must be above 0");
-  if (!(dryG > tareG)) return bad("the dried filter must weigh more than the empty one");
+  if (!(volumeMl > 0)) return bad(benchFormulaWords.dish.filterVolume);
+  if (!(dryG > tareG)) return bad(benchFormulaWords.dish.filterMass);
   return good(((dryG - tareG) * 1e6) / volumeMl);
 }

@@ -1,18 +1,12 @@
 import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { idSchema } from "./schema/common.ts";
-import {
-  kinds,
-  kindWords,
-  recordSchemas,
-  type AnyRecord,
-  type Kind,
-  type StudyState,
-} from "./schema/records.ts";
+import { kinds, recordSchemas, type AnyRecord, type Kind, type StudyState } from "./schema/records.ts";
 import { brokenInvariant } from "./invariants.ts";
 import { describeIssue } from "./issue-words.ts";
 import { labelFault, linkFault } from "./links.ts";
 import { copyTable, noteOrigin } from "./tables.ts";
+import { kindWords, recordWords } from "../words/records.ts";
 
 const kindSchema = z.enum(kinds as [Kind, ...Kind[]]);
 const fieldsSchema = z.record(z.string().regex(/^[a-z][A-Za-z0-9]{0,60}$/), z.unknown());
@@ -153,14 +147,14 @@ function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
     const parsed = recordSchemas[kind].safeParse(command.record);
     if (!parsed.success) return bad(describeIssue(parsed.error, one, command.record));
     const record = parsed.data as AnyRecord;
-    if (Object.hasOwn(tables[kind], record.id)) return bad(`There is already a ${one} with this id.`);
+    if (Object.hasOwn(tables[kind], record.id)) return bad(recordWords.idTaken(one));
     return good({ id: record.id, record, inverse: { do: "remove", kind, id: record.id } });
   }
   const { id } = command;
   const current = Object.hasOwn(tables[kind], id) ? tables[kind][id] : undefined;
-  if (!current) return bad(`This ${one} is no longer in the study.`);
+  if (!current) return bad(recordWords.gone(one));
   if (command.do === "remove") {
-    if (kind === "study") return bad("The study's own record cannot be removed.");
+    if (kind === "study") return bad(recordWords.studyStays);
     return good({
       id,
       record: null,
@@ -168,10 +162,9 @@ function prepare(tables: Tables, command: SimpleCommand): Outcome<Step> {
     });
   }
   if (kind === "decision" && Object.keys(command.fields).some((field) => field !== "withdrawn"))
-    return bad("An approved decision is never changed: withdraw it with a reason and approve another.");
-  if (kind === "tableApproval")
-    return bad("An approval of settings is never changed: approve the settings anew.");
-  if (Object.hasOwn(command.fields, "id")) return bad("A record's id cannot be changed.");
+    return bad(recordWords.decisionStays);
+  if (kind === "tableApproval") return bad(recordWords.tableApprovalStays);
+  if (Object.hasOwn(command.fields, "id")) return bad(recordWords.idStays);
   // A field without a value is not in the history, which is JSON: it must do nothing here either.
   const given = Object.fromEntries(Object.entries(command.fields).filter(([, value]) => value !== undefined));
   const parsed = recordSchemas[kind].safeParse({ ...current, ...given });

@@ -1,17 +1,20 @@
 import type { Command, SimpleCommand } from "./commands.ts";
 import type { Change } from "./history.ts";
 import { fieldUnit, fieldWords } from "./issue-words.ts";
-import { kindWords, type StudyState } from "./schema/records.ts";
+import type { StudyState } from "./schema/records.ts";
+import { historyWords } from "../words/history.ts";
+import { kindWords } from "../words/records.ts";
 
-function words(value: unknown): string {
-  if (value === null || value === undefined || value === "") return "nothing";
+/** A value in a sentence; `field` is the one it stands in, or the list that it is one of. */
+function words(value: unknown, field: string): string {
+  if (value === null || value === undefined || value === "") return historyWords.nothing;
   if (typeof value === "object") {
     const parts = Object.entries(value as Record<string, unknown>)
       .filter(([, inner]) => inner !== null && inner !== "")
-      .map(([name, inner]) => `${fieldWords(name)} ${words(inner)}`);
-    return parts.join(", ").slice(0, 120) || "nothing";
+      .map(([name, inner]) => `${fieldWords(name)} ${words(inner, Array.isArray(value) ? field : name)}`);
+    return parts.join(", ").slice(0, 120) || historyWords.nothing;
   }
-  return String(value).slice(0, 80);
+  return historyWords.value(String(value), field).slice(0, 80);
 }
 
 function nameOf(
@@ -26,7 +29,9 @@ function nameOf(
   const label = known?.["label"] ?? known?.["name"];
   const jarId = known?.["jarId"];
   const jar = typeof jarId === "string" && state ? state.jar[jarId]?.label : undefined;
-  return `${kindWords[kind].one}${typeof label === "string" ? ` ${label}` : jar ? ` of jar ${jar}` : ""}`;
+  const { one } = kindWords[kind];
+  if (typeof label === "string") return historyWords.named(one, label);
+  return jar ? historyWords.ofJar(one, jar) : one;
 }
 
 function simple(
@@ -36,28 +41,31 @@ function simple(
 ): string {
   if (command.do === "add") {
     const result = command.record["result"];
-    return `added ${nameOf(command.kind, "", command.record, state)}${result ? ` (${words(result)})` : ""}`;
+    const name = nameOf(command.kind, "", command.record, state);
+    return result ? historyWords.addedResult(name, words(result, "result")) : historyWords.added(name);
   }
   if (command.do === "remove")
-    return `removed ${nameOf(command.kind, command.id, inverse?.do === "add" ? inverse.record : undefined, state)}`;
+    return historyWords.removed(
+      nameOf(command.kind, command.id, inverse?.do === "add" ? inverse.record : undefined, state),
+    );
   const before = inverse?.do === "set" ? inverse.fields : {};
-  const parts = Object.entries(command.fields).map(
-    ([field, value]) =>
-      `${fieldWords(field)} from ${words(before[field])} to ${words(value)}${fieldUnit(field) ? ` ${fieldUnit(field)}` : ""}`,
-  );
-  return `changed ${nameOf(command.kind, command.id, undefined, state)}: ${parts.join("; ")}`;
+  const parts = Object.entries(command.fields).map(([field, value]) => {
+    const after = fieldUnit(field) ? `${words(value, field)} ${fieldUnit(field)}` : words(value, field);
+    return historyWords.fromTo(fieldWords(field), words(before[field], field), after);
+  });
+  return historyWords.changed(nameOf(command.kind, command.id, undefined, state), parts.join("; "));
 }
 
 function body(command: Command, inverse: Command, state: StudyState | null): string {
   if (command.do !== "together")
     return simple(command, inverse.do === "together" ? inverse.commands[0] : inverse, state);
-  return `${command.label} (${command.commands.length} ${command.commands.length === 1 ? "record" : "records"})`;
+  return historyWords.together(command.label, command.commands.length);
 }
 
 /** One entry of the history as a sentence without its author. `state` lends names to records that are still there. */
 export function describeChange(change: Change, state: StudyState | null): string {
   const text = body(change.command, change.inverse, state);
-  if (change.undoes !== null) return `Undid step ${change.undoes}: ${text}.`;
-  if (change.redoes !== null) return `Did step ${change.redoes} again: ${text}.`;
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  if (change.undoes !== null) return historyWords.undid(change.undoes, text);
+  if (change.redoes !== null) return historyWords.redid(change.redoes, text);
+  return historyWords.done(`${text.charAt(0).toUpperCase()}${text.slice(1)}`);
 }

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { commandSchema, type Command } from "./commands.ts";
 import { instantSchema } from "./schema/common.ts";
+import { historyWords } from "../words/history.ts";
 
 /** One entry of the append-only history. `undoes`/`redoes` name the sequence number of the entry taken back or done again. */
 export interface Change {
@@ -43,7 +44,7 @@ export function advanceUndoLine(line: UndoLine, change: Pick<Change, "seq" | "un
 export function nextOnLine(line: UndoLine, direction: "undo" | "redo"): Outcome<number> {
   const seq = line[direction].at(-1);
   if (seq !== undefined) return good(seq);
-  return bad(direction === "undo" ? "There is nothing to undo." : "There is nothing to redo.");
+  return bad(direction === "undo" ? historyWords.nothingToUndo : historyWords.nothingToRedo);
 }
 
 /** The undo line of a whole history, in one pass. */

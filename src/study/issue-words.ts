@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { issueWords } from "../words/schema.ts";
 
 const units: Record<string, string> = {
   KgPerHPerM: "kg/h·m",
@@ -10,8 +11,8 @@ const units: Record<string, string> = {
   MsPerCm: "mS/cm",
   KgPerHa: "kg/ha",
   TPerHa: "t/ha",
-  PerWetT: "per wet t",
-  PerT: "per t",
+  PerWetT: "perWetT",
+  PerT: "perT",
   Pct: "%",
   Ml: "mL",
   Mm: "mm",
@@ -37,31 +38,43 @@ const unitEnding = new RegExp(
 
 /** The unit that a field's name carries, or "". */
 export function fieldUnit(field: string): string {
-  return units[unitEnding.exec(field)?.[0] ?? ""] ?? "";
+  const unit = units[unitEnding.exec(field)?.[0] ?? ""] ?? "";
+  return unit === "perT" || unit === "perWetT" ? issueWords[unit] : unit;
 }
 
 /** "totalSolidsPct" -> "total solids": a field's name as words for a sentence, without its unit. */
 export function fieldWords(field: string): string {
-  return (
-    field
-      .replace(unitEnding, "")
-      .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
-      .toLowerCase()
-      .trim()
-      // polymers are A and B
-      .replace(/ ([ab])$/, (_, letter: string) => ` ${letter.toUpperCase()}`)
-  );
+  const derived = field
+    .replace(unitEnding, "")
+    .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
+    .toLowerCase()
+    .trim()
+    // polymers are A and B
+    .replace(/ ([ab])$/, (_, letter: string) => ` ${letter.toUpperCase()}`);
+  return issueWords.field(derived, field);
 }
 
-const typeWords: Record<string, string> = {
-  string: "a text",
-  number: "a number",
-  int: "a whole number",
-  boolean: "yes or no",
-  object: "a group of fields",
-  record: "a group of fields",
-  array: "a list",
+type TypeWord = keyof typeof issueWords.wrongType;
+const typeWords: Partial<Record<string, TypeWord>> = {
+  string: "string",
+  number: "number",
+  int: "int",
+  boolean: "boolean",
+  object: "group",
+  record: "group",
+  array: "array",
 };
+
+// Our own messages go on after the field's name, in small letters; the library's are sentences of their own.
+const isLibrarys = (message: string) => /^\p{Lu}/u.test(message);
+
+/** A message of a schema as the rest of a sentence that begins with the field's name. */
+function afterField(message: string, issue: z.core.$ZodIssue): string {
+  if (!isLibrarys(message)) return message;
+  const bound = issue.code === "too_big" ? issue.maximum : issue.code === "too_small" ? issue.minimum : "";
+  const words = issueWords.library(message, issue.code, String(bound));
+  return issueWords.notRight(`${words.charAt(0).toLowerCase()}${words.slice(1)}`);
+}
 
 /** A given text as a sentence may hold it: short, on one line, without half a character. */
 function shown(text: string): string {
@@ -74,32 +87,35 @@ function shown(text: string): string {
 /** A fault in words, without the field: the library's own for a wrong type name the program's types, these do not. */
 export function issueMessage(issue: z.core.$ZodIssue, value: unknown): string {
   if (issue.code === "unrecognized_keys")
-    return `has an unknown field ${issue.keys.slice(0, 3).map(shown).join(", ")}`;
+    return issueWords.unknownField(issue.keys.slice(0, 3).map(shown).join(", "));
   if (!issue.message.startsWith("Invalid input")) return issue.message;
-  if (value === undefined) return "is missing";
+  if (value === undefined) return issueWords.missing;
   return issue.code === "invalid_type"
-    ? `is not ${typeWords[issue.expected] ?? "what it should be"}`
-    : "is none of what it could be";
+    ? issueWords.wrongType[typeWords[issue.expected] ?? "other"]
+    : issueWords.noneOf;
+}
+
+/** The sentence for a value of one cell that its kind does not allow. */
+export function refusedValue(text: string, issue: z.core.$ZodIssue | undefined): string {
+  return issueWords.refusedCell(text, issue ? afterField(issue.message, issue) : issueWords.cannotBeUsed);
 }
 
 /** Turns the first fault of a refused record into one sentence that names the field and what was given. */
 export function describeIssue(error: z.ZodError, subject: string, given: unknown): string {
   const [issue] = error.issues;
-  if (!issue) return `This ${subject} could not be read.`;
+  if (!issue) return issueWords.subjectUnread(subject);
   const path = issue.path
     .filter((part) => part !== "result")
     .slice(0, 6)
-    .map((part) => (typeof part === "number" ? `item ${part + 1}` : fieldWords(shown(String(part)))));
+    .map((part) => (typeof part === "number" ? issueWords.item(part + 1) : fieldWords(shown(String(part)))));
   const where = path.length > 0 ? path.join(", ") : subject;
   let value: unknown = given;
   for (const part of issue.path) value = (value as Record<PropertyKey, unknown> | null | undefined)?.[part];
   const given40 =
     (typeof value === "number" && Number.isFinite(value)) || (typeof value === "string" && value.length > 0)
-      ? ` (given: ${shown(String(value))})`
-      : "";
-  const message = issueMessage(issue, value);
-  const words = /^(is|needs|has|holds|must) /.test(message)
-    ? message
-    : `is not right: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
-  return `${where.charAt(0).toUpperCase()}${where.slice(1)} ${words}${given40}.`;
+      ? shown(String(value))
+      : null;
+  const words = afterField(issueMessage(issue, value), issue);
+  const place = `${where.charAt(0).toUpperCase()}${where.slice(1)}`;
+  return given40 === null ? issueWords.refused(place, words) : issueWords.refusedGiven(place, words, given40);
 }

@@ -1,6 +1,7 @@
 import { references, uniqueLabels } from "./references.ts";
-import { kindWords, type Kind, type StudyState } from "./schema/records.ts";
+import type { Kind, StudyState } from "./schema/records.ts";
 import { childrenOf, type Table } from "./tables.ts";
+import { kindWords, recordWords } from "../words/records.ts";
 
 interface Place {
   kind: Kind;
@@ -29,13 +30,13 @@ export function linkFault(state: StudyState, places: Place[]): string | null {
       if (record && link.from === kind) {
         const aim = record[link.field];
         if (typeof aim === "string" && !Object.hasOwn(state[link.to], aim))
-          return `The ${kindWords[kind].one} names a ${kindWords[link.to].one} that is not in the study.`;
+          return recordWords.linkMissing(kindWords[kind].one, kindWords[link.to].one);
       }
       if (!record && link.to === kind) {
         const users = usersOf(state, link.from, link.field, id);
         if (users.length > 0) {
           const words = kindWords[link.from];
-          return `This ${kindWords[kind].one} is used by ${users.length} ${users.length === 1 ? words.one : words.many}: remove or change ${users.length === 1 ? "that" : "those"} first.`;
+          return recordWords.inUse(kindWords[kind].one, users.length, words.one, words.many);
         }
       }
     }
@@ -69,7 +70,7 @@ export function labelFault(state: StudyState, places: Place[]): string | null {
         countsOf.set(parent, counts);
       }
       if ((counts.get(nameOf(record).toLowerCase()) ?? 0) > 1)
-        return `There is already a ${kindWords[kind].one} called "${nameOf(record)}": give this one another name.`;
+        return recordWords.nameTaken(kindWords[kind].one, nameOf(record));
     }
   }
   return null;

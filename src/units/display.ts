@@ -1,19 +1,25 @@
+import { numberEntryWords } from "../words/number-entry.ts";
 import { kgPerLb, kPaPerPsi, lPerUsGal } from "./constants.ts";
 
 export type UnitSystem = "metric" | "us";
 
+// A unit with a word in it is read when it is shown, in the language of that moment.
+type UnitText = string | (() => string);
+
 interface Display {
-  unit: string;
+  unit: UnitText;
   /** shown = canonical * factor + offset */
   factor: number;
   offset?: number;
 }
 
-const same = (unit: string): { metric: Display; us: Display } => ({
+const unitWords = () => numberEntryWords.units;
+
+const same = (unit: UnitText): { metric: Display; us: Display } => ({
   metric: { unit, factor: 1 },
   us: { unit, factor: 1 },
 });
-const both = (metric: string, us: string, factor: number, offset = 0) => ({
+const both = (metric: UnitText, us: UnitText, factor: number, offset = 0) => ({
   metric: { unit: metric, factor: 1 },
   us: { unit: us, factor, offset },
 });
@@ -24,7 +30,11 @@ const both = (metric: string, us: string, factor: number, offset = 0) => ({
  */
 const table = {
   doseKgPerT: both("kg/t", "lb/short ton", 2),
-  asSuppliedKgPerT: both("kg/t as supplied", "lb/short ton as supplied", 2),
+  asSuppliedKgPerT: both(
+    () => unitWords().asSuppliedKgPerT,
+    () => unitWords().asSuppliedLbPerShortTon,
+    2,
+  ),
   percent: same("%"),
   mgPerL: same("mg/L"),
   turbidity: same("NTU"),
@@ -37,7 +47,11 @@ const table = {
   densityKgPerL: both("kg/L", "lb/gal", lPerUsGal / kgPerLb),
   massKg: both("kg", "lb", 1 / kgPerLb),
   kgPerH: both("kg/h", "lb/h", 1 / kgPerLb),
-  kgPerYear: both("kg/y", "lb/y", 1 / kgPerLb),
+  kgPerYear: both(
+    () => unitWords().kgPerYear,
+    () => unitWords().lbPerYear,
+    1 / kgPerLb,
+  ),
   flowM3PerH: both("m³/h", "gal/min", 1000 / lPerUsGal / 60),
   flowLPerH: both("L/h", "gal/h", 1 / lPerUsGal),
   flowMlPerMin: same("mL/min"),
@@ -46,10 +60,14 @@ const table = {
   volumeM3: both("m³", "gal", 1000 / lPerUsGal),
   lengthM: both("m", "ft", 1 / 0.3048),
   days: same("d"),
-  litrePerYear: both("L/y", "gal/y", 1 / lPerUsGal),
+  litrePerYear: both(
+    () => unitWords().litrePerYear,
+    () => unitWords().galPerYear,
+    1 / lPerUsGal,
+  ),
   loadingKgPerHPerM: both("kg/h·m", "lb/h·ft", 0.3048 / kgPerLb),
-  costPerTDs: same("per t dry solids"),
-  costPerYear: same("per year"),
+  costPerTDs: same(() => unitWords().perTDrySolids),
+  costPerYear: same(() => unitWords().perYear),
   perSecond: same("1/s"),
   secondsLPerG: same("s·L/g"),
   srfTmPerKg: same("Tm/kg"),
@@ -67,7 +85,8 @@ function display(kind: QuantityKind, system: UnitSystem): Display {
 
 /** The unit's text in this unit system. */
 export function unitText(kind: QuantityKind, system: UnitSystem): string {
-  return display(kind, system).unit;
+  const { unit } = display(kind, system);
+  return typeof unit === "string" ? unit : unit();
 }
 
 /** Canonical value to the value shown. */

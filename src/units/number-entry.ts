@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../outcome.ts";
+import { numberEntryWords as words } from "../words/number-entry.ts";
 
 export type DecimalMark = "." | ",";
 
@@ -12,36 +13,31 @@ export interface TypedReading {
 const couldBeThousands = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
 const plainNumber = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d{1,3})?$/i;
 
+/** Whether a number could have a decimal mark or a thousands mark in it, so that its file's mark must be known first. */
+export function readsTwoWays(text: string): boolean {
+  return couldBeThousands.test(text.trim().replace(/^\u2212/, "-"));
+}
+
 /**
  * Reads a number as people type it, under the decimal mark in force (null where none is known yet).
  * No thousands mark is ever accepted. Refused text gets one sentence that says what to do.
  */
 export function parseNumber(text: string, mark: DecimalMark | null): Outcome<number> {
   const trimmed = text.trim().replace(/^\u2212/, "-");
-  if (trimmed === "") return bad("Nothing is entered here.");
+  if (trimmed === "") return bad(words.empty);
   const shown = trimmed.length > 30 ? `${trimmed.slice(0, 30)}…` : trimmed;
   if (/^[+-]?[\d.,\s'\u00a0\u202f]+$/.test(trimmed) && /\d[\s'\u00a0\u202f]+\d/.test(trimmed))
-    return bad(`"${shown}" has a gap between its digits: enter the number without thousands marks.`);
-  if (/[.,].*[.,]/.test(trimmed) && /^[+-]?[\d.,]+$/.test(trimmed))
-    return bad(`"${shown}" has more than one mark: enter the number without thousands marks.`);
+    return bad(words.gap(shown));
+  if (/[.,].*[.,]/.test(trimmed) && /^[+-]?[\d.,]+$/.test(trimmed)) return bad(words.marks(shown));
   if (!plainNumber.test(trimmed)) {
-    if (/^[+-]?[\d.,]+\s*[^\d.,\s]/.test(trimmed))
-      return bad(
-        `"${shown}" is more than a number: enter the number alone, its unit stands beside the cell.`,
-      );
-    return bad(`"${shown}" is not a number.`);
+    if (/^[+-]?[\d.,]+\s*[^\d.,\s]/.test(trimmed)) return bad(words.more(shown));
+    return bad(words.notNumber(shown));
   }
   const used = trimmed.includes(",") ? "," : trimmed.includes(".") ? "." : null;
-  if (used !== null && mark === null && couldBeThousands.test(trimmed))
-    return bad(
-      `"${shown}" could be read two ways: say first whether the decimal mark is a point or a comma.`,
-    );
-  if (used !== null && mark !== null && used !== mark)
-    return bad(
-      `"${shown}" uses a ${used === "," ? "comma" : "point"}, but the decimal mark here is a ${mark === "," ? "comma" : "point"}.`,
-    );
+  if (mark === null && readsTwoWays(trimmed)) return bad(words.twoWays(shown));
+  if (used !== null && mark !== null && used !== mark) return bad(words.otherMark(shown, mark));
   const value = Number(trimmed.replace(",", "."));
-  if (!Number.isFinite(value)) return bad(`"${shown}" is too large a number.`);
+  if (!Number.isFinite(value)) return bad(words.tooLarge(shown));
   return good(Object.is(value, -0) ? 0 : value);
 }
 

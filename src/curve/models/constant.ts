@@ -1,3 +1,3 @@
 import { polynomial } from "./polynomial.ts";
 
-export const constant = polynomial("constant", "The dose makes no difference.", 0, false, false);
+export const constant = polynomial("constant", 0, false, false);

@@ -1,4 +1,5 @@
 import type { FastShape } from "../fast-refit.ts";
+import { modelWords } from "../../words/curve.ts";
 import { ladder, steps, type CurveModel } from "./model.ts";
 
 // Both shoulders must have been tested, or the flat ends are only believed.
@@ -33,7 +34,9 @@ const fast: FastShape = {
 /** y = base - depth e^(-(x-centre)^2 / (2 spread^2)): a valley between two flat shoulders. */
 export const gaussianValley: CurveModel = {
   name: "gaussian-valley",
-  words: "A valley between flat shoulders: too little and far too much are equally bad.",
+  get words() {
+    return modelWords["gaussian-valley"];
+  },
   parameterNames: ["base", "depth", "centre", "spread"],
   linear: [0, 1],
   nonlinear: [2, 3],

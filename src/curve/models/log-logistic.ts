@@ -1,3 +1,4 @@
+import { modelWords } from "../../words/curve.ts";
 import { ladder, type CurveModel } from "./model.ts";
 
 // 1 / (1 + (ed50/x)^slope), with its limits at dose 0.
@@ -12,7 +13,9 @@ const positiveLow = ({ low, high }: { low: number; high: number }) => (low > 0 ?
 /** y = lower + (upper - lower) / (1 + (ed50/x)^slope): an S-shape in ln dose. */
 export const logLogistic: CurveModel = {
   name: "log-logistic",
-  words: "An S-shape with a long upper end: most of the gain comes early.",
+  get words() {
+    return modelWords["log-logistic"];
+  },
   parameterNames: ["lower", "upper", "ed50", "slope"],
   linear: [0, 1],
   nonlinear: [2, 3],

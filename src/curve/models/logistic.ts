@@ -1,3 +1,4 @@
+import { modelWords } from "../../words/curve.ts";
 import { ladder, steps, type CurveModel } from "./model.ts";
 
 function sigmoid(z: number): number {
@@ -9,7 +10,9 @@ const knee = Math.log(19);
 /** y = lower + (upper - lower) / (1 + e^(-steepness (x - mid))): an S-shape in dose. */
 export const logistic: CurveModel = {
   name: "logistic",
-  words: "An S-shape: little happens, then much, then no more.",
+  get words() {
+    return modelWords.logistic;
+  },
   parameterNames: ["lower", "upper", "mid", "steepness"],
   linear: [0, 1],
   nonlinear: [2, 3],

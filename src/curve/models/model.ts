@@ -32,7 +32,7 @@ export interface HeldFamily {
 export interface CurveModel {
   name: string;
   /** the shape's meaning for somebody who is not a statistician */
-  words: string;
+  readonly words: string;
   parameterNames: string[];
   /** indices of parameters that enter linearly, in the order of `basis` */
   linear: number[];

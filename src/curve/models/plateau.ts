@@ -1,9 +1,12 @@
+import { modelWords } from "../../words/curve.ts";
 import { steps, type CurveModel } from "./model.ts";
 
 /** y = top - slope max(0, knee - x): a straight line up to the knee, level after it. */
 export const plateau: CurveModel = {
   name: "plateau",
-  words: "Straight up to a knee, level after it.",
+  get words() {
+    return modelWords.plateau;
+  },
   parameterNames: ["top", "slope", "knee"],
   linear: [0, 1],
   nonlinear: [2],

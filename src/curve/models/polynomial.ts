@@ -1,3 +1,4 @@
+import { modelWords } from "../../words/curve.ts";
 import type { CurveModel, HeldFamily, Range, Turning } from "./model.ts";
 
 const rounding = 1e-11;
@@ -25,8 +26,7 @@ function stationary(b: number[]): { u: number; curvature: number }[] {
  * have an optimum; `hasOptimum` is false for the plain polynomial of any other degree.
  */
 export function polynomial(
-  name: string,
-  words: string,
+  name: keyof typeof modelWords,
   degree: number,
   logDose: boolean,
   hasOptimum: boolean,
@@ -70,7 +70,9 @@ export function polynomial(
 
   return {
     name,
-    words,
+    get words() {
+      return modelWords[name];
+    },
     parameterNames: indices.map((k) => `b${k}`),
     linear: indices,
     nonlinear: [],

@@ -1,9 +1,3 @@
 import { polynomial } from "./polynomial.ts";
 
-export const quadraticLog = polynomial(
-  "quadratic-log",
-  "A valley with even sides per doubling of dose: steep below, slow above.",
-  2,
-  true,
-  true,
-);
+export const quadraticLog = polynomial("quadratic-log", 2, true, true);

@@ -35,7 +35,7 @@ export const highestDegree = 10;
 export function modelNamed(name: string, degree = 2): CurveModel | null {
   if (name === "polynomial")
     return Number.isInteger(degree) && degree >= 1 && degree <= highestDegree
-      ? polynomial("polynomial", "A polynomial of the degree asked for.", degree, false, degree === 2)
+      ? polynomial("polynomial", degree, false, degree === 2)
       : null;
   return Object.hasOwn(models, name) ? (models[name] ?? null) : null;
 }

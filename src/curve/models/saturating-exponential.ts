@@ -1,3 +1,4 @@
+import { modelWords } from "../../words/curve.ts";
 import { ladder, type CurveModel } from "./model.ts";
 
 const knee = Math.log(20);
@@ -5,7 +6,9 @@ const knee = Math.log(20);
 /** y = start + gain (1 - e^(-rate x)): each step of dose does a fixed share of what is left to do. */
 export const saturatingExponential: CurveModel = {
   name: "saturating-exponential",
-  words: "Rises (or falls) quickly, then levels off without coming back.",
+  get words() {
+    return modelWords["saturating-exponential"];
+  },
   parameterNames: ["start", "gain", "rate"],
   linear: [0, 1],
   nonlinear: [2],

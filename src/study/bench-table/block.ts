@@ -4,6 +4,7 @@ import type { JarChain, SeriesChain } from "../derive/jars.ts";
 import type { StudyState } from "../schema/records.ts";
 import { nextJar } from "./next-jar.ts";
 import type { JarColumn, TableJar } from "./jar-columns.ts";
+import { benchTableWords } from "../../words/bench-table.ts";
 
 /** Cells of a pasted text: rows by line, columns by tab, as spreadsheets put them on the clipboard. */
 export function blockCells(text: string): string[][] {
@@ -30,12 +31,10 @@ export function layBlock(
   newId: () => string,
 ): Outcome<BlockPlan> {
   const firstColumn = columns.findIndex(({ key }) => key === from.column);
-  if (firstColumn < 0) return bad("Choose a typed cell to paste into.");
+  if (firstColumn < 0) return bad(benchTableWords.chooseCell);
   const widest = Math.max(...cells.map((row) => row.length));
   if (firstColumn + widest > columns.length)
-    return bad(
-      `The block is ${widest} columns wide, but only ${columns.length - firstColumn} typed columns are left from here.`,
-    );
+    return bad(benchTableWords.wideBlock(widest, columns.length - firstColumn));
   const commands: SimpleCommand[] = [];
   let count = 0;
   const added = newJars(chain, from.row + cells.length - chain.jars.length, newId);
@@ -65,7 +64,7 @@ export function layBlock(
 }
 
 function refused(row: number, column: JarColumn, message: string): Outcome<never> {
-  return bad(`Row ${row + 1} of the block, ${column.label}: ${message} Nothing was pasted.`);
+  return bad(benchTableWords.blockRefused(row + 1, column.label, message));
 }
 
 type AddJar = Extract<SimpleCommand, { do: "add" }>;

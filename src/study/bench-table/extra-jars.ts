@@ -3,6 +3,7 @@ import { bad, good, type Outcome } from "../../outcome.ts";
 import type { SimpleCommand } from "../commands.ts";
 import type { SeriesChain } from "../derive/jars.ts";
 import { nextJar } from "./next-jar.ts";
+import { benchTableWords } from "../../words/bench-table.ts";
 
 /**
  * The edits that add one jar for each wanted dose of polymer A (kg active per t) to a series of one polymer: planned
@@ -14,12 +15,12 @@ export function jarsAtDoses(
   newId: () => string,
 ): Outcome<SimpleCommand[]> {
   const { series, sample, stockA } = chain;
-  if (series.stockBId !== null) return bad("With two polymers the doses of new jars are planned as pairs.");
+  if (series.stockBId !== null) return bad(benchTableWords.pairsPlanned);
   if (!stockA || stockA.active.value === null || stockA.stock.solutionDensityKgPerL === null)
-    return bad("The strength and density of the stock solution come first.");
+    return bad(benchTableWords.stockFirst);
   if (sample.totalSolids.value === null || sample.density.value === null)
-    return bad("The sample's total solids come first.");
-  if (series.sampleVolumeMl === null) return bad("Enter the sample volume of each jar first.");
+    return bad(benchTableWords.solidsFirst);
+  if (series.sampleVolumeMl === null) return bad(benchTableWords.volumeFirst);
   const basis = {
     sampleVolumeMl: series.sampleVolumeMl,
     sampleDensityKgPerL: sample.density.value,

@@ -4,6 +4,7 @@ import { parseNumber, writeNumber, type DecimalMark } from "../../units/number-e
 import type { SimpleCommand } from "../commands.ts";
 import type { JarChain, Reading, SeriesChain } from "../derive/jars.ts";
 import { fieldText, parseReadingText, readingCommands, type ReadingColumn } from "./reading-columns.ts";
+import { benchTableWords } from "../../words/bench-table.ts";
 
 /** What a table's cells need of their surroundings: the series, how numbers are written, ids and the time. */
 export interface TableContext {
@@ -66,7 +67,7 @@ function numberColumn(
     commands: ({ jar }, text) => {
       if (text.trim() === "")
         return field === "order"
-          ? bad("A jar needs its place in the running order.")
+          ? bad(benchTableWords.needsOrder)
           : good([{ do: "set", kind: "jar", id: jar.id, fields: { [field]: null } }]);
       const parsed = parseNumber(text, context.mark);
       if (!parsed.ok) return parsed;
@@ -107,7 +108,7 @@ function readingAt(context: TableContext, column: ReadingColumn): JarColumn {
     },
     note: (jar) => {
       const reads = jar.readings.filter(({ result }) => result.kind === column.kind).length;
-      return reads > 1 ? `${reads} reads` : "";
+      return reads > 1 ? benchTableWords.reads(reads) : "";
     },
   };
 }
@@ -124,32 +125,32 @@ export function jarColumns(context: TableContext): JarColumn[] {
   const letters = context.series.stockBId === null ? (["A"] as const) : (["A", "B"] as const);
   const name: JarColumn = {
     key: "label",
-    label: "name",
+    label: benchTableWords.name,
     unit: "",
     numeric: false,
     place: ({ jar }) => `jar ${jar.id} label`,
     text: ({ jar }) => jar.label,
     commands: ({ jar }, text) =>
       text.trim() === ""
-        ? bad("A jar needs a name.")
+        ? bad(benchTableWords.needsName)
         : good([{ do: "set", kind: "jar", id: jar.id, fields: { label: text.trim() } }]),
-    note: ({ jar }) => (jar.role === "no-polymer" ? "no polymer" : jar.role === "dose" ? "" : jar.role),
+    note: ({ jar }) => benchTableWords.roles[jar.role],
   };
   return [
     name,
-    numberColumn(context, "order", "order", "running order", ""),
+    numberColumn(context, "order", "order", benchTableWords.runningOrder, ""),
     ...letters.flatMap((letter) => [
       numberColumn(
         context,
         `plannedDose${letter}KgPerT`,
         `planned${letter}`,
-        `planned dose ${letter}`,
+        benchTableWords.plannedDose(letter),
         context.doseUnit,
         true,
       ),
-      numberColumn(context, `syringe${letter}Ml`, `syringe${letter}`, `syringe ${letter}`, "mL"),
+      numberColumn(context, `syringe${letter}Ml`, `syringe${letter}`, benchTableWords.syringe(letter), "mL"),
     ]),
-    numberColumn(context, "blankWaterMl", "blankWater", "blank water", "mL"),
+    numberColumn(context, "blankWaterMl", "blankWater", benchTableWords.blankWater, "mL"),
     ...context.readings.map((column) => readingAt(context, column)),
   ];
 }

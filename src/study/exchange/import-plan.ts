@@ -1,7 +1,7 @@
 import { chooseColumns, holdsNumbers, type ColumnUse, type Field } from "../../exchange/columns.ts";
 import type { Table } from "../../exchange/grid.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
-import { parseNumber } from "../../units/number-entry.ts";
+import { parseNumber, readsTwoWays } from "../../units/number-entry.ts";
 import { applyCommand, mostTogether, type Command, type SimpleCommand } from "../commands.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readJarRow, type JarRow } from "./jar-row.ts";
@@ -9,6 +9,8 @@ import type { MissingBasis } from "./jar-doses.ts";
 import { rowReader, type RowFault } from "./row-reader.ts";
 import { slotsWith } from "./slots.ts";
 import { seriesTargets, type NewSeriesChoice, type SeriesTarget } from "./series-targets.ts";
+import { importWords } from "../../words/imports.ts";
+import { sheetWords } from "../../words/sheets.ts";
 
 export interface ImportOptions {
   /** a series of the study, or the name of a new one; null lets the file's series column, else its name, say it */
@@ -79,14 +81,11 @@ export function planImport(
     const reader = rowReader(table, row, columns.value);
     const key = columns.value.fields.series === undefined ? "" : reader.label("series").toLowerCase();
     const target = targets.value.get(key);
-    if (!target) reader.fault("series", "is empty: name the series of this jar.");
+    if (!target) reader.fault("series", importWords.nameSeries);
     else {
       const jar = readJarRow(state, reader, columns.value, target, specs, (fault) => missing.push(fault));
       const [lack] = missing;
-      if (lack)
-        return bad(
-          `${table.name}: line ${lack.row}, column ${table.heads[lack.column] ?? ""}: ${lack.message}`,
-        );
+      if (lack) return bad(sheetWords.at(table.name, lack.row, table.heads[lack.column] ?? "", lack.message));
       if (jar && reader.faults.length === 0) {
         const fault = jarFault(jar, read, names, options.readAgain);
         if (fault) reader.fault(fault.column, fault.message);
@@ -99,16 +98,13 @@ export function planImport(
   const wanted = errors.length > 0 && !options.skipBad ? [] : read;
   const commands = commandsOf(wanted, options.nextId);
   if (commands.length > mostTogether)
-    return bad(
-      `${table.name}: makes ${commands.length} jars and readings; ${mostTogether} at once is the most: split the file.`,
-    );
-  const label = `import of ${table.name.split(/[\\/]/).pop() ?? ""}`.slice(0, 300);
+    return bad(importWords.tooMany(table.name, commands.length, mostTogether));
+  const label = importWords.label(table.name.split(/[\\/]/).pop() ?? "").slice(0, 300);
   const command: Command | null = commands.length === 0 ? null : { do: "together", label, commands };
   if (command) {
-    if (JSON.stringify(command).length > most.characters)
-      return bad(`${table.name}: holds more text than one step of a study can keep: split the file.`);
+    if (JSON.stringify(command).length > most.characters) return bad(importWords.tooLong(table.name));
     const applied = applyCommand(state, command);
-    if (!applied.ok) return bad(`${table.name}: ${applied.message}`);
+    if (!applied.ok) return bad(sheetWords.whole(table.name, applied.message));
   }
   const used = [...new Set(wanted.map(({ target }) => target))];
   return good({
@@ -142,8 +138,8 @@ function ambiguousCell(table: Table, uses: ColumnUse[]): string | null {
     for (const column of numeric) {
       const text = (row.cells[column] ?? "").replace(/^[<>]/, "");
       const parsed = parseNumber(text, null);
-      if (!parsed.ok && /two ways/.test(parsed.message))
-        return `${table.name}: line ${row.line}, column ${table.heads[column]}: ${parsed.message}`;
+      if (!parsed.ok && readsTwoWays(text))
+        return sheetWords.at(table.name, row.line, table.heads[column] ?? "", parsed.message);
     }
   return null;
 }
@@ -171,20 +167,19 @@ function jarFault(
     if (existing && !readAgain)
       return {
         column: "jar",
-        message: `jar ${label} is in series ${target.series.label} already: give this one another name, or import into a new series.`,
+        message: importWords.jarThere(label, target.series.label),
       };
     if (!existing && !jar.canMake)
       return {
         column: "jar",
-        message: `series ${target.series.label} has no jar ${label}, and the file gives no dose to make it with.`,
+        message: importWords.jarMissing(label, target.series.label),
       };
     const [empty] = jar.emptyDoses;
-    if (!existing && empty !== undefined)
-      return { column: empty, message: "the dose is missing; a jar without this polymer has dose 0." };
+    if (!existing && empty !== undefined) return { column: empty, message: importWords.doseMissing };
     if (existing && !(agrees(existing.syringeAMl, jar.doseA) && agrees(existing.syringeBMl, jar.doseB)))
       return {
         column: "jar",
-        message: `jar ${label} of series ${target.series.label} was dosed otherwise: another jar needs another name.`,
+        message: importWords.jarDosedOtherwise(label, target.series.label),
       };
     if (existing) {
       names.set(key, read.length);
@@ -207,7 +202,7 @@ function jarFault(
   )
     return {
       column: "jar",
-      message: `jar ${label} has other doses on line ${first.line}: a jar read again keeps its doses, another jar needs another name.`,
+      message: importWords.otherDoses(label, first.line),
     };
   jar.first = first;
   return null;

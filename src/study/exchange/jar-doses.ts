@@ -6,6 +6,7 @@ import { totalSolidsGPerL } from "../../sample/density.ts";
 import { toCanonical } from "../../units/display.ts";
 import type { RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
+import { importWords } from "../../words/imports.ts";
 
 /** A jar's dose of one polymer as the study keeps it: what was planned and what was injected. */
 export interface JarDose {
@@ -15,11 +16,11 @@ export interface JarDose {
   doseKgPerT: number | null;
 }
 
-const unitWords: Record<DoseUnit, string> = {
-  "kg-per-t": "kg/t",
-  "lb-per-short-ton": "lb/short ton",
-  "mg-per-l-feed": "mg/L of feed",
-  "ml-solution": "mL of solution",
+const unitWords: Record<DoseUnit, () => string> = {
+  "kg-per-t": () => "kg/t",
+  "lb-per-short-ton": () => "lb/short ton",
+  "mg-per-l-feed": () => importWords.mgPerLFeed,
+  "ml-solution": () => importWords.mlSolution,
 };
 
 const stockOf = (target: SeriesTarget, polymer: Polymer) => (polymer === "a" ? target.stockA : target.stockB);
@@ -29,13 +30,13 @@ function jarBasis(target: SeriesTarget, polymer: Polymer, sampleVolumeMl: number
   const letter = polymer.toUpperCase();
   const stock = stockOf(target, polymer);
   const { sample, series } = target;
-  if (!stock) return bad(`pick the stock solution for polymer ${letter} of series "${series.label}"`);
-  if (stock.active.value === null) return bad(`strength of ${stock.stock.label}: ${stock.active.missing}`);
-  if (stock.stock.solutionDensityKgPerL === null) return bad(`enter the density of ${stock.stock.label}`);
-  if (sampleVolumeMl === null) return bad(`enter the sample volume of series "${series.label}"`);
-  if (sample.totalSolids.value === null)
-    return bad(`total solids of the sample: ${sample.totalSolids.missing}`);
-  if (sample.density.value === null) return bad(`density of the sample: ${sample.density.missing}`);
+  if (!stock) return bad(importWords.pickStock(letter, series.label));
+  if (stock.active.value === null)
+    return bad(importWords.strengthOf(stock.stock.label, stock.active.missing ?? ""));
+  if (stock.stock.solutionDensityKgPerL === null) return bad(importWords.enterDensity(stock.stock.label));
+  if (sampleVolumeMl === null) return bad(importWords.enterVolume(series.label));
+  if (sample.totalSolids.value === null) return bad(importWords.solidsOf(sample.totalSolids.missing ?? ""));
+  if (sample.density.value === null) return bad(importWords.densityOf(sample.density.missing ?? ""));
   return good({
     sampleVolumeMl,
     sampleDensityKgPerL: sample.density.value,
@@ -57,17 +58,14 @@ function activeKgPerT(
   if (unit === "lb-per-short-ton") dose = toCanonical(value, "doseKgPerT", "us");
   if (unit === "mg-per-l-feed") {
     const { totalSolids, density } = target.sample;
-    if (totalSolids.value === null) return bad(`total solids of the sample: ${totalSolids.missing}`);
-    if (density.value === null) return bad(`density of the sample: ${density.missing}`);
+    if (totalSolids.value === null) return bad(importWords.solidsOf(totalSolids.missing ?? ""));
+    if (density.value === null) return bad(importWords.densityOf(density.missing ?? ""));
     dose = value / totalSolidsGPerL(totalSolids.value, density.value);
   }
   if (basis === "active") return good(dose);
   const stock = stockOf(target, polymer);
-  if (!stock)
-    return bad(
-      `pick the stock solution for polymer ${polymer.toUpperCase()} of series "${target.series.label}"`,
-    );
-  if (stock.product.activePct === null) return bad(`enter the active share of ${stock.product.label}`);
+  if (!stock) return bad(importWords.pickStock(polymer.toUpperCase(), target.series.label));
+  if (stock.product.activePct === null) return bad(importWords.enterActive(stock.product.label));
   return good(activeDose(dose, stock.product.activePct));
 }
 
@@ -101,14 +99,14 @@ export function readDose(
     missing({
       row: row.line,
       column,
-      message: `a dose in ${unitWords[unit]} cannot be used yet: ${message}.`,
+      message: importWords.doseWaits(unitWords[unit](), message),
     });
     return { plannedKgPerT: planned, syringeMl: null, doseKgPerT: null };
   };
   const notNegative = (column: number): number | null => {
     const value = row.number(column);
     if (value === null || value >= 0) return value;
-    row.fault(column, `a dose cannot be negative (${value}).`);
+    row.fault(column, importWords.negativeDose(value));
     return null;
   };
 
@@ -132,7 +130,7 @@ export function readDose(
       if (Math.abs(claimed.value - made.value) > agreement * Math.max(claimed.value, made.value))
         row.fault(
           stated.column,
-          `is ${claimed.value.toPrecision(4)} kg/t active, but ${syringeMl} mL of the solution makes ${made.value.toPrecision(4)} kg/t here: correct one of them, or leave one column out.`,
+          importWords.doseDisagrees(claimed.value.toPrecision(4), syringeMl, made.value.toPrecision(4)),
         );
     }
     return { plannedKgPerT: planned, syringeMl, doseKgPerT: made.value };

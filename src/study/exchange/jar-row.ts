@@ -1,12 +1,14 @@
 import type { ChosenColumns, Field } from "../../exchange/columns.ts";
-import { describeIssue } from "../issue-words.ts";
+import { describeIssue, refusedValue } from "../issue-words.ts";
 import { brokenInvariant } from "../invariants.ts";
 import { jarSchema, readingSchema } from "../schema/bench.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readDose, type JarDose, type MissingBasis } from "./jar-doses.ts";
-import { refusedValue, type RowReader } from "./row-reader.ts";
+import { clip, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
 import { readLeftOut, readSlots, type ReadResult, type JarSlot } from "./slots.ts";
+import { importWords } from "../../words/imports.ts";
+import { kindWords } from "../../words/records.ts";
 
 /** One row, read: the jar it names and what was read of it. */
 export interface JarRow {
@@ -48,7 +50,7 @@ export function readJarRow(
   const doseA = readDose(row, "a", columns, target, volumeMl, missing);
   const doseB = readDose(row, "b", columns, target, volumeMl, missing);
   const label = row.has("jar") ? row.label("jar") : nextName(target);
-  if (label === "") row.fault("jar", "is empty: name the jar.");
+  if (label === "") row.fault("jar", importWords.nameJar);
   const role = readRole(row, doseA, doseB);
   const order = row.filled("order") ? row.number("order") : null;
   const record = {
@@ -80,8 +82,8 @@ export function readJarRow(
     row.fault(
       column,
       typeof given === "number" || typeof given === "string"
-        ? refusedValue(String(given), issue?.message ?? "cannot be used")
-        : describeIssue(parsed.error, "jar", record),
+        ? refusedValue(clip(String(given)), issue)
+        : describeIssue(parsed.error, kindWords.jar.one, record),
     );
     return null;
   }
@@ -146,17 +148,23 @@ function doseColumn(field: Field | "syringe_a" | "syringe_b", columns: ChosenCol
 /** A new series is set up by these columns; in one that is there they must say what it says. */
 function linksAgree(row: RowReader, target: SeriesTarget): void {
   const { series, sampleLabel, stockA, stockB } = target;
-  const links: [Field, string | null, string][] = [
-    ["sample", sampleLabel, "its sample"],
-    ["stock_a", stockA?.stock.label ?? null, "polymer A"],
-    ["stock_b", stockB?.stock.label ?? null, "polymer B"],
-  ];
-  for (const [field, label, what] of links) {
+  const differs = (given: string, label: string | null) =>
+    given !== "" && given.toLowerCase() !== (label ?? "").toLowerCase();
+  const sample = row.label("sample");
+  if (differs(sample, sampleLabel))
+    row.fault("sample", importWords.linkSample(series.label, sampleLabel, sample.slice(0, 60)));
+  for (const [field, letter, stock] of [
+    ["stock_a", "A", stockA],
+    ["stock_b", "B", stockB],
+  ] as const) {
     const given = row.label(field);
-    if (given !== "" && given.toLowerCase() !== (label ?? "").toLowerCase())
+    const label = stock?.stock.label ?? null;
+    if (differs(given, label))
       row.fault(
         field,
-        `series ${series.label} has ${label === null ? "no solution" : `"${label}"`} for ${what}, and this row says "${given.slice(0, 60)}".`,
+        label === null
+          ? importWords.linkNoStock(series.label, letter, given.slice(0, 60))
+          : importWords.linkStock(series.label, label, letter, given.slice(0, 60)),
       );
   }
 }
@@ -190,7 +198,7 @@ function readRole(row: RowReader, doseA: JarDose, doseB: JarDose): RecordOf<"jar
   }
   const known = roles.find((role) => role === given);
   if (known) return known;
-  row.fault("role", `"${given.slice(0, 40)}" is not a role of a jar; there are: ${roles.join(", ")}.`);
+  row.fault("role", importWords.notRole(given.slice(0, 40), roles.join(", ")));
   return "dose";
 }
 
@@ -203,14 +211,11 @@ function checkReading(state: StudyState, row: RowReader, reading: ReadResult): v
     const [top, part] = issue?.path ?? [];
     if (top === "result") {
       const value = (result as Record<string, unknown>)[String(part)];
-      row.fault(
-        from[String(part)] ?? Object.values(from)[0]!,
-        refusedValue(String(value), issue?.message ?? "cannot be used"),
-      );
+      row.fault(from[String(part)] ?? Object.values(from)[0]!, refusedValue(clip(String(value)), issue));
     } else
       row.fault(
         top === "leftOut" ? `${slot}_left_out_note` : `${slot}_note`,
-        describeIssue(parsed.error, "reading", record),
+        describeIssue(parsed.error, kindWords.reading.one, record),
       );
     return;
   }

@@ -2,6 +2,8 @@ import type { ChosenColumns, Field } from "../../exchange/columns.ts";
 import { unescapeText } from "../../exchange/text-cell.ts";
 import type { Table } from "../../exchange/grid.ts";
 import { parseReading, type TypedReading } from "../../units/number-entry.ts";
+import { importWords } from "../../words/imports.ts";
+import { sheetWords } from "../../words/sheets.ts";
 
 /** One thing wrong with one cell: the line of the file, the column by its head, and what to do about it. */
 export interface RowFault {
@@ -26,12 +28,8 @@ export interface RowReader {
   faults: RowFault[];
 }
 
-const clip = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
-
-/** The sentence for a value that its kind does not allow. */
-export function refusedValue(text: string, why: string): string {
-  return `"${clip(text)}" ${/^(is|needs|has|holds|must) /.test(why) ? why : `is not right: ${why}`}.`;
-}
+/** A cell as a sentence may hold it. */
+export const clip = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
 
 /** A reader over one row of a table. */
 export function rowReader(table: Table, row: Table["rows"][number], columns: ChosenColumns): RowReader {
@@ -46,10 +44,7 @@ export function rowReader(table: Table, row: Table["rows"][number], columns: Cho
     const text = cell(column);
     if (text === "") return null;
     if (/^[=@#]/.test(text)) {
-      fault(
-        column,
-        `"${clip(text)}" is a formula or its error, not a number: save the sheet with its values.`,
-      );
+      fault(column, importWords.formula(clip(text)));
       return null;
     }
     const parsed = parseReading(text, table.mark);
@@ -70,7 +65,7 @@ export function rowReader(table: Table, row: Table["rows"][number], columns: Cho
       const read = reading(column);
       if (read === null) return null;
       if (read.censored === null) return read.value;
-      fault(column, `"${clip(cell(column))}" is a bound, and a plain number is needed here.`);
+      fault(column, sheetWords.bound(clip(cell(column))));
       return null;
     },
     reading: (field) => reading(field),

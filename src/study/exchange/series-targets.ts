@@ -7,6 +7,9 @@ import { sampleChain, type SampleChain } from "../derive/sample.ts";
 import { stockChain, type StockChain } from "../derive/stock.ts";
 import { recordSchemas, type RecordOf, type StudyState } from "../schema/records.ts";
 import { describeIssue } from "../issue-words.ts";
+import { importWords } from "../../words/imports.ts";
+import { kindWords } from "../../words/records.ts";
+import { sheetWords } from "../../words/sheets.ts";
 
 type Series = RecordOf<"series">;
 
@@ -61,18 +64,13 @@ export function seriesTargets(
     else rowsByName.set(lower(name), { name, rows: [row] });
   }
   if (options.seriesName !== null && rowsByName.size > 1)
-    return bad(
-      `${table.name}: holds ${rowsByName.size} series by its column ${table.heads[column ?? 0]}, so one name for all rows does not fit: leave the name out.`,
-    );
+    return bad(importWords.manySeries(table.name, rowsByName.size, table.heads[column ?? 0] ?? ""));
   const targets = new Map<string, SeriesTarget>();
   for (const [key, group] of rowsByName) {
     const named = options.seriesName ?? (group.name || null);
     const name = (named ?? options.fallbackName).trim();
     const existing = Object.values(state.series).find((series) => lower(series.label) === lower(name));
-    if (existing && named === null)
-      return bad(
-        `${table.name}: there is already a series called "${name}": name the series that the rows belong to, or give a new name.`,
-      );
+    if (existing && named === null) return bad(importWords.seriesThere(table.name, name));
     const target = existing
       ? good(targetOf(state, existing, false))
       : newTarget(state, table, group.rows, columns, name, options);
@@ -133,7 +131,14 @@ function newTarget(
     const record = Object.values(state[kind]).find((one) => lower(one.label) === lower(label));
     if (record) return good(record.id);
     return bad(
-      `${table.name}: line ${row.line}, column ${table.heads[place]}: this study has no ${kind === "sample" ? "sample" : "stock solution"} called "${label.slice(0, 60)}": enter it first in the Sample room, or leave the column out.`,
+      sheetWords.at(
+        table.name,
+        row.line,
+        table.heads[place] ?? "",
+        kind === "sample"
+          ? importWords.noSample(label.slice(0, 60))
+          : importWords.noStock(label.slice(0, 60)),
+      ),
     );
   };
   const namedSample = byName("sample", "sample");
@@ -149,8 +154,8 @@ function newTarget(
   if (sampleId === null)
     return bad(
       samples.length === 0
-        ? `${table.name}: the study has no sludge sample yet: enter it first, because a dose is polymer per dry solids.`
-        : `${table.name}: the study has ${samples.length} samples: say in a column sample which one series "${name}" was dosed on, or add the rows to a series that is there.`,
+        ? importWords.sampleFirst(table.name)
+        : importWords.whichSample(table.name, samples.length, name),
     );
   const stocks = Object.keys(state.stock);
   // A file that names solutions says with an empty cell that there is none.
@@ -167,9 +172,7 @@ function newTarget(
     );
     const usual = used.size > 0 ? [...used] : stocks;
     if (usual.length === 1) return good(usual[0]!);
-    return bad(
-      `${table.name}: the study has several stock solutions: say in a column stock_${letter.toLowerCase()} which one polymer ${letter} of series "${name}" was.`,
-    );
+    return bad(importWords.whichStock(table.name, `stock_${letter.toLowerCase()}`, letter, name));
   };
   const stockA = stockId(namedA.value, choice.stockAId, "A");
   if (!stockA.ok) return stockA;
@@ -199,12 +202,14 @@ function newTarget(
   const parsed = recordSchemas.series.safeParse(record);
   if (!parsed.success)
     return bad(
-      `${table.name}: series "${name.slice(0, 60)}": ${describeIssue(parsed.error, "series", record)}`,
+      importWords.seriesRefused(
+        table.name,
+        name.slice(0, 60),
+        describeIssue(parsed.error, kindWords.series.one, record),
+      ),
     );
   if (stockAId !== null && stockAId === stockBId)
-    return bad(
-      `${table.name}: series "${name}": polymers A and B name the same stock solution: choose another for one of them.`,
-    );
+    return bad(importWords.seriesRefused(table.name, name, importWords.sameStock));
   return good(targetOf(state, parsed.data, true));
 }
 

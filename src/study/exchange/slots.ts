@@ -4,6 +4,7 @@ import type { Field, Slot } from "../../exchange/columns.ts";
 import type { FileCell, FileSlot } from "../../responses/response.ts";
 import { leftOutSchema } from "../schema/common.ts";
 import type { RowReader } from "./row-reader.ts";
+import { importWords } from "../../words/imports.ts";
 
 type Reading = RecordOf<"reading">;
 type Result = Reading["result"];
@@ -36,12 +37,12 @@ function specOf(result: Result, series: Series): JarSlot {
 export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut {
   const given = row.label(reason).toLowerCase();
   if (given === "") {
-    if (row.filled(note)) row.fault(note, `needs a reason in the column beside it: ${reasons.join(", ")}.`);
+    if (row.filled(note)) row.fault(note, importWords.needsReason(reasons.join(", ")));
     return null;
   }
   const known = reasons.find((one, index) => one === given || String(index + 1) === given);
   if (known) return { reason: known, note: row.text(note) };
-  row.fault(reason, `"${given.slice(0, 40)}" is not a reason; there are: ${reasons.join(", ")}.`);
+  row.fault(reason, importWords.notReason(given.slice(0, 40), reasons.join(", ")));
   return null;
 }
 
@@ -66,7 +67,7 @@ export function readSlots(row: RowReader, series: Series, specs: JarSlot[]): Rea
     else if (row.faults.length === before && (leftOut !== null || note !== ""))
       row.fault(
         leftOut !== null ? `${slot}_left_out` : `${slot}_note`,
-        `has no reading beside it (${Object.keys(fields)[0]}).`,
+        importWords.noReadingBeside(Object.keys(fields)[0] ?? ""),
       );
   }
   return found;

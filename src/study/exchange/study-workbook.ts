@@ -7,9 +7,11 @@ import type { OutSheet } from "../../exchange/workbook-out.ts";
 import type { DecimalMark } from "../../units/number-entry.ts";
 import { fieldUnit, fieldWords } from "../issue-words.ts";
 import { references } from "../references.ts";
-import { kinds, kindWords, type Kind, type StudyState } from "../schema/records.ts";
+import { kindWords } from "../../words/records.ts";
+import { kinds, type Kind, type StudyState } from "../schema/records.ts";
 import { flatTable } from "./flat-table.ts";
 import { slotOf, writeSlot } from "./slots.ts";
+import { importWords } from "../../words/imports.ts";
 
 /** Kinds with a sheet of their own making, or that no sheet can hold. */
 const elsewhere = new Set<Kind>(["jar", "reading", "photo"]);
@@ -34,7 +36,10 @@ export function studySheets(state: StudyState, mark: DecimalMark): OutSheet[] {
 }
 
 function readingRows(state: StudyState, cell: (value: FileCell) => Cell): Cell[][] {
-  const rows: Cell[][] = [["series", "jar", "what was read, unit", "value", "taken at", "left out", "note"]];
+  const words = importWords.workbook;
+  const rows: Cell[][] = [
+    [words.series, words.jar, words.read, words.value, words.takenAt, words.leftOut, words.note],
+  ];
   for (const reading of Object.values(state.reading).sort((a, b) => (a.id < b.id ? -1 : 1))) {
     const jar = state.jar[reading.jarId]!;
     const series = state.series[jar.seriesId]!;
@@ -92,7 +97,7 @@ function plain(value: unknown): Cell {
   if (value === null || value === undefined) return null;
   if (typeof value === "number") return value;
   if (typeof value === "string") return escapeText(value);
-  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "boolean") return value ? importWords.workbook.yes : importWords.workbook.no;
   return Array.isArray(value) && value.length === 0 ? null : JSON.stringify(value);
 }
 

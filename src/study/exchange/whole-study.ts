@@ -2,6 +2,8 @@ import { z } from "zod";
 import { bad, good, type Outcome } from "../../outcome.ts";
 import { applyCommand, type SimpleCommand } from "../commands.ts";
 import { emptyState, kinds, recordSchemas, type AnyRecord, type StudyState } from "../schema/records.ts";
+import { importWords } from "../../words/imports.ts";
+import { sheetWords } from "../../words/sheets.ts";
 
 /** A whole study as one JSON value: every record by its kind, in the order of their ids. History is not in it. */
 const studyDocumentSchema = z.strictObject({
@@ -28,7 +30,12 @@ export function studyFrom(value: unknown): Outcome<StudyState> {
   const parsed = studyDocumentSchema.safeParse(value);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
-    return bad(`${issue?.path.join(".") || "the whole"}: ${issue?.message ?? "is not right"}.`);
+    return bad(
+      sheetWords.clause(
+        issue?.path.join(".") || importWords.wholeDocument,
+        issue?.message ?? importWords.notRight,
+      ),
+    );
   }
   const commands = kinds.flatMap((kind) =>
     (parsed.data.records[kind] as AnyRecord[]).map((record): SimpleCommand => ({

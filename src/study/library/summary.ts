@@ -13,6 +13,7 @@ import { pairCost, type NamedSurface } from "../derive/pair-choice.ts";
 import { analyseRows } from "../derive/points.ts";
 import type { StudyState } from "../schema/records.ts";
 import type { SeriesSummary } from "./row.ts";
+import { summaryWords } from "../../words/summaries.ts";
 
 /** The responses a comparison of studies shows; the others are not fitted for it. */
 const compared = ["turbidity_ntu", "filtrate_tss_mg_per_l", "cake_ts_pct"] as const satisfies ResponseName[];
@@ -66,17 +67,16 @@ const nothing = (why: string): Results => ({
 });
 
 function lackOf(results: Omit<Results, "why">): string {
-  const lacks = [
-    ...(results.turbidity === null && results.filtrateTssMgPerL === null ? ["filtrate"] : []),
-    ...(results.cakePct === null ? ["cake"] : []),
-  ];
+  const noFiltrate = results.turbidity === null && results.filtrateTssMgPerL === null;
+  const noCake = results.cakePct === null;
+  const lack = noFiltrate && noCake ? "both" : noFiltrate ? "filtrate" : noCake ? "cake" : null;
   const cost =
     results.totalCost === null
-      ? "the polymer has no price or active share"
+      ? summaryWords.noPrice
       : results.disposalCost === null
-        ? "the cost is the polymer's alone: disposal has no price, cake or capture"
+        ? summaryWords.onlyPolymer
         : "";
-  const words = lacks.length > 0 ? `no fitted curve of ${lacks.join(" or ")}` : "";
+  const words = lack === null ? "" : summaryWords.noCurve[lack];
   return [words, cost].filter((part) => part !== "").join("; ");
 }
 
@@ -87,10 +87,10 @@ function resultsOnCurve(
   dose: number,
 ): Results {
   const choice = fittedChoice(state, chain, curves, targetsOf(state, chain.series.id));
-  if (!choice) return nothing("no response of this series has a fitted curve");
+  if (!choice) return nothing(summaryWords.noFit);
   const rounding = 1e-6 * choice.tested.high;
   if (dose < choice.tested.low - rounding || dose > choice.tested.high + rounding)
-    return nothing("the approved dose lies outside the tested doses");
+    return nothing(summaryWords.doseOutside);
   const curveOf = (response: string) => choice.curves.find((curve) => curve.response === response);
   const fitted = fittedAt((response) => {
     const curve = curveOf(response);
@@ -119,10 +119,10 @@ function resultsOnSurface(
   surfaces: NamedSurface[],
   pair: { a: number; b: number },
 ): Results {
-  if (surfaces.length === 0) return nothing("no response of this series has a fitted surface");
+  if (surfaces.length === 0) return nothing(summaryWords.noSurface);
   const surfaceOf = (response: string) => surfaces.find((one) => one.response === response)?.surface;
   const hull = surfaces[0]?.surface.hull ?? [];
-  if (!insideHull(hull, [pair.a, pair.b])) return nothing("the approved pair lies outside the tested pairs");
+  if (!insideHull(hull, [pair.a, pair.b])) return nothing(summaryWords.pairOutside);
   const fitted = fittedAt((response) => {
     const surface = surfaceOf(response);
     return surface
@@ -152,7 +152,7 @@ function* resultsOf(
   dose: { a: number; b: number | null },
 ): Generator<undefined, Results> {
   const { rows } = analyseRows(chain);
-  if (rows.length === 0) return nothing("no jar of this series was read");
+  if (rows.length === 0) return nothing(summaryWords.noReading);
   const curves: ResponseCurve[] = [];
   const surfaces: NamedSurface[] = [];
   for (const name of compared) {
@@ -171,9 +171,9 @@ function* resultsOf(
   const axis = axisOf(rows);
   if (axis === "surface")
     return dose.b === null
-      ? nothing("the series varies both polymers, the approval names one dose")
+      ? nothing(summaryWords.oneDoseForTwo)
       : resultsOnSurface(state, chain, surfaces, { a: dose.a, b: dose.b });
-  if (axis === "b") return nothing("only polymer B was varied in this series");
+  if (axis === "b") return nothing(summaryWords.onlyB);
   return resultsOnCurve(state, chain, curves, dose.a);
 }
 

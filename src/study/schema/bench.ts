@@ -2,10 +2,11 @@ import { z } from "zod";
 import { readingSchemas, runReadings } from "../../responses/registry.ts";
 import { idSchema, instantSchema, labelSchema, leftOutSchema, noteSchema } from "./common.ts";
 import { notNegative, positive, unknown } from "../../units/number-schema.ts";
+import { schemaWords } from "../../words/schema.ts";
 
 const rangeSchema = z
   .strictObject({ low: notNegative(1e6), high: positive(1e6) })
-  .refine((range) => range.high > range.low, "has its high end below its low end");
+  .refine((range) => range.high > range.low, { error: () => schemaWords.rangeOrder });
 
 /** How the jars of a series are treated, so that two days can be compared. */
 const protocolSchema = z.strictObject({
@@ -109,7 +110,7 @@ export const photoSchema = z.strictObject({
   /** a data address of the JPEG, base64 */
   image: z
     .string()
-    .max(420_000, "is too large a picture")
-    .regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/]+=*$/, "is not a JPEG picture"),
+    .max(420_000, { error: () => schemaWords.largePicture })
+    .regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/]+=*$/, { error: () => schemaWords.notPicture }),
   note: noteSchema.default(""),
 });

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { idSchema, instantSchema, labelSchema, noteSchema } from "./common.ts";
 import { between, notNegative, positive, sharePct, unknown } from "../../units/number-schema.ts";
+import { schemaWords } from "../../words/schema.ts";
 
 /** What the engineer asks of a series: limits, costs and the plant's present dose. One record a series. */
 export const targetsSchema = z.strictObject({
@@ -63,7 +64,7 @@ export const decisionSchema = z.strictObject({
   rule: ruleSchema,
   /** the response whose curve the rule used, where it used one */
   response: z.string().max(40).nullable().default(null),
-  reason: noteSchema.min(1, "needs a reason"),
+  reason: noteSchema.min(1, { error: () => schemaWords.needsReason }),
   byName: labelSchema,
   at: instantSchema,
   methodVersion: z.string().max(40),

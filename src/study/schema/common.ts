@@ -1,7 +1,8 @@
 import { z } from "zod";
+import { schemaWords } from "../../words/schema.ts";
 
 /** A short sortable id: letters, digits and hyphens. */
-export const idSchema = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "is not an id");
+export const idSchema = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, { error: () => schemaWords.notId });
 
 /**
  * Text as it can be stored and read back unchanged: half of a two-part character becomes the replacement character,
@@ -12,23 +13,23 @@ export const textSchema = z.string().overwrite((text) => text.toWellFormed());
 /** A name that people read: one line, not empty. */
 export const labelSchema = textSchema
   .trim()
-  .min(1, "needs a name")
-  .max(120, "is longer than 120 characters")
-  .regex(/^[^\p{Cc}]*$/u, "holds a character that cannot be shown");
+  .min(1, { error: () => schemaWords.needsName })
+  .max(120, { error: () => schemaWords.longName })
+  .regex(/^[^\p{Cc}]*$/u, { error: () => schemaWords.unshowable });
 
 /** Who did something, as they are called: one line, may be empty. */
 export const byNameSchema = textSchema
   .trim()
-  .max(120, "is longer than 120 characters")
-  .regex(/^[^\p{Cc}]*$/u, "holds a character that cannot be shown");
+  .max(120, { error: () => schemaWords.longName })
+  .regex(/^[^\p{Cc}]*$/u, { error: () => schemaWords.unshowable });
 
 /** Free text; may be empty. */
 export const noteSchema = textSchema
-  .max(4000, "is longer than 4000 characters")
-  .refine((text) => !text.includes("\u0000"), "holds a character that cannot be stored");
+  .max(4000, { error: () => schemaWords.longNote })
+  .refine((text) => !text.includes("\u0000"), { error: () => schemaWords.unstorable });
 
 /** A moment in time, ISO 8601 with its offset. */
-export const instantSchema = z.iso.datetime({ offset: true, message: "is not a date and time" });
+export const instantSchema = z.iso.datetime({ offset: true, error: () => schemaWords.notInstant });
 
 /** Why a number or jar is left out: the number the technician pressed and the words. */
 export const leftOutSchema = z.strictObject({

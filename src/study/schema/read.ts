@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../../outcome.ts";
+import { recordWords } from "../../words/records.ts";
 import { acceptorOf, type Acceptor } from "./accept.ts";
 import { kinds, recordSchemas, type AnyRecord, type Kind } from "./records.ts";
 
@@ -14,7 +15,5 @@ const accepts = Object.fromEntries(kinds.map((kind) => [kind, acceptorOf(recordS
 export function readRecord(kind: Kind, value: unknown): Outcome<AnyRecord> {
   if (accepts[kind](value)) return good(value as AnyRecord);
   const parsed = recordSchemas[kind].safeParse(value);
-  return parsed.success
-    ? good(parsed.data as AnyRecord)
-    : bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
+  return parsed.success ? good(parsed.data as AnyRecord) : bad(recordWords.unreadable(kind));
 }

@@ -64,32 +64,3 @@ export type StudyState = { readonly [K in Kind]: Readonly<Record<string, RecordO
 export function emptyState(): StudyState {
   return Object.fromEntries(kinds.map((kind) => [kind, {}])) as unknown as StudyState;
 }
-
-/** What a kind is called in a sentence, singular and plural. */
-export const kindWords: Record<Kind, { one: string; many: string }> = {
-  study: { one: "study", many: "studies" },
-  person: { one: "person", many: "people" },
-  stream: { one: "sludge stream", many: "sludge streams" },
-  machine: { one: "machine", many: "machines" },
-  product: { one: "product", many: "products" },
-  sample: { one: "sample", many: "samples" },
-  dish: { one: "dish", many: "dishes" },
-  stock: { one: "stock solution", many: "stock solutions" },
-  series: { one: "series", many: "series" },
-  jar: { one: "jar", many: "jars" },
-  reading: { one: "reading", many: "readings" },
-  photo: { one: "photo", many: "photos" },
-  targets: { one: "set of targets", many: "sets of targets" },
-  decision: { one: "decision", many: "decisions" },
-  feedCase: { one: "feed case", many: "feed cases" },
-  makeDown: { one: "plant make-down", many: "plant make-downs" },
-  pump: { one: "pump", many: "pumps" },
-  drawDown: { one: "draw-down", many: "draw-downs" },
-  cylinderCheck: { one: "cylinder check", many: "cylinder checks" },
-  tableApproval: { one: "approval of settings", many: "approvals of settings" },
-  landLimit: { one: "limit on land", many: "limits on land" },
-  mixing: { one: "mixing place", many: "mixing places" },
-  stepTest: { one: "step test", many: "step tests" },
-  plantRun: { one: "plant run", many: "plant runs" },
-  runDose: { one: "run's dose", many: "runs' doses" },
-};

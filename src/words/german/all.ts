@@ -1,48 +1,80 @@
 import type { LanguageTable } from "../language.ts";
+import { benchFormulas } from "./bench-formulas.ts";
+import { benchTable } from "./bench-table.ts";
+import { cautions } from "./cautions.ts";
 import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
+import { choice } from "./choice.ts";
+import { columns } from "./columns.ts";
+import { models } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
+import { history } from "./history.ts";
+import { imports } from "./imports.ts";
+import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
+import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
+import { numberEntry } from "./number-entry.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
+import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { qualityFlags } from "./quality-flags.ts";
 import { record } from "./record.ts";
+import { kinds } from "./records.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
+import { schema } from "./schema.ts";
+import { sheets } from "./sheets.ts";
 import { shell } from "./shell.ts";
 import { stockChain } from "./stock-chain.ts";
 import { strip } from "./strip.ts";
 import { studies } from "./studies.ts";
+import { summaries } from "./summaries.ts";
 import { supplyFigures } from "./supply-figures.ts";
 import { unitChain } from "./unit-chain.ts";
 import { warnings } from "./warnings.ts";
 
 /** German: every area of texts. A missing area or text fails the types or the test of the words. */
 export const german: LanguageTable = {
+  benchFormulas,
+  benchTable,
+  cautions,
   checkChain,
+  choice,
   choiceChain,
+  columns,
   decisionChain,
   factorChain,
   feedChain,
+  history,
+  imports,
+  invariants,
   jarChain,
+  jarPlan,
+  kinds,
   machineChain,
+  models,
+  numberEntry,
   plantChain,
   plantDose,
+  plantFormulas,
   plantInputs,
   pumpChain,
   qualityFlags,
   record,
   sampleChain,
   sampleRoom,
+  schema,
+  sheets,
   shell,
   stockChain,
   strip,
   studies,
+  summaries,
   supplyFigures,
   unitChain,
   warnings,

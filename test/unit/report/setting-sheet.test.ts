@@ -119,7 +119,7 @@ describe("what the sheet says of itself", () => {
       `lot 7, 42 % active, plant solution 0.2 % active; pump: 8 draw-downs from 20 to 100 %, ${local(calibratedAt)}`,
     );
     expect(text).toContain("history entry 10, hash begins 01234567 89abcdef.");
-    for (const line of plantCautions) expect(text).toContain(line);
+    for (const line of plantCautions()) expect(text).toContain(line);
   });
   test("a broken history says so", () => {
     const history = { changes: 3, head: "0".repeat(64), whole: false };
