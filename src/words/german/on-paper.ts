@@ -18,7 +18,7 @@ export const onPaper: typeof onPaperWords = {
   asSupplied: (amount) => `${amount} Handelsware`,
   date: (year, month, day) => `${day}.${month}.${year}`,
   history: (entries, hash) => `Verlaufseintrag ${entries}, Hash ${hash}`,
-  historyBegins: (entries, hash) => `Verlaufseintrag ${entries}, Hash beginnt mit ${hash}`,
+  historyBegins: (entries, hash) => `Verlaufseintrag ${entries}, Hash ab ${hash}`,
   brokenHistory: (history) => `${history} (DIE KETTE DES VERLAUFS IST GEBROCHEN)`,
   ago: {
     after: "nach diesem Druck",

@@ -68,7 +68,7 @@ describe("the setting sheet in German", () => {
       "Regel: eigenes Urteil. Begründung: Well inside",
       "(6 h vor diesem Druck)",
       "76.9 85.7 94.9 darüber darüber",
-      "Verlaufseintrag 10, Hash beginnt mit 01234567 89abcdef.",
+      "Verlaufseintrag 10, Hash ab 01234567 89abcdef.",
       "Gedruckt 04.05.2026 14:00 UTC+2",
     ])
       expect(text).toContain(words);
