@@ -220,6 +220,17 @@ test("the German setting sheet stays on one page of A4 and of Letter, whole and 
   }
 });
 
+test("nothing on the German report sticks out of it or is cut off", async ({ app, page }) => {
+  const study = join(app.folder, "german-report.flocwright");
+  const path = join(app.folder, "german-report.html");
+  expect(writeNewStudy(study, demoCommands(now), "", now).ok).toBe(true);
+  expect((await runVerb(["report", study, "--out", path, "--language", "german"])).code).toBe(0);
+  await page.goto(`file://${path}`);
+  await page.emulateMedia({ media: "print" });
+  expect((await measure(page)).faults).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
+});
+
 test("the report shows the whole trial, prints it, and is saved as one file that needs nothing else", async ({
   app,
   watched: page,
