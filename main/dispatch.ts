@@ -1,6 +1,7 @@
 import { contract, type Answer, type CallName } from "../src/contract.ts";
 import { describeIssue } from "../src/study/issue-words.ts";
 import { handlers, type Context } from "./service.ts";
+import { serviceWords } from "../src/words/service.ts";
 
 /** Calls that do not speak of the study a window shows: they may be made whatever is open. */
 const unbound: ReadonlySet<string> = new Set<CallName>([
@@ -38,13 +39,12 @@ async function answerCall(
   opening: unknown,
 ): Promise<Answer<unknown>> {
   if (!Object.hasOwn(contract, name))
-    return { ok: false, code: "bad-input", message: "There is no such call." };
+    return { ok: false, code: "bad-input", message: serviceWords.noSuchCall };
   if (opening != null && !unbound.has(name) && context.open?.opening !== opening)
     return {
       ok: false,
       code: "no-study",
-      message:
-        "Another window opened another study, or closed this one. What stands here is only shown: load this window anew to go on.",
+      message: serviceWords.otherStudy,
     };
   const call = contract[name as CallName];
   const parsed = call.input.safeParse(input);
@@ -62,13 +62,13 @@ async function answerCall(
     return {
       ok: false,
       code: "failed",
-      message: "Flocwright answered something it should not have; nothing was changed by that.",
+      message: serviceWords.badAnswer,
     };
   } catch {
     return {
       ok: false,
       code: "failed",
-      message: "Something in Flocwright itself failed. What was saved before is safe.",
+      message: serviceWords.failed,
     };
   }
 }

@@ -28,8 +28,10 @@ import { anchorOf } from "./service/standalone.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
+import { serviceWords } from "../src/words/service.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
+export { speakFirst } from "./service/speaking.ts";
 
 const demoFileName = `Demo (invented)${extension}`;
 
@@ -51,9 +53,7 @@ function entries(read: () => Change[]): Answer<{ changes: Change[] }> {
   try {
     return ok({ changes: read() });
   } catch {
-    return refused(
-      "Part of the history in this file cannot be read; what the study holds now is not touched by that.",
-    );
+    return refused(serviceWords.historyPart);
   }
 }
 
@@ -100,17 +100,17 @@ export const handlers: Handlers = {
   },
   "study.open": (context, { ref }) => {
     const path = studyOfRef(context, ref);
-    if (path === null) return refused("This study is no longer in the list: look again.");
+    if (path === null) return refused(serviceWords.notInList);
     return answerOpened(openPath(context, path));
   },
   "study.choose": async (context) => {
     const { dialogs } = context.support;
-    if (!dialogs) return refused("This window has no file dialog: put the study into the folder of studies.");
+    if (!dialogs) return refused(serviceWords.noDialog);
     const chosen = await dialogs.chooseOpen();
     return chosen === null ? ok(null) : answerOpened(openPath(context, chosen));
   },
   "study.saveAs": async (context, { name }) => {
-    if (!context.open) return refused("No study is open.", "no-study");
+    if (!context.open) return refused(serviceWords.noStudy, "no-study");
     const path = await newPath(context, name);
     if (path === null) return ok(null);
     if (!path.ok) return refused(path.message);
@@ -128,7 +128,7 @@ export const handlers: Handlers = {
   "study.undo": (context, { by }) => moveOnLine(context, "undo", by),
   "study.redo": (context, { by }) => moveOnLine(context, "redo", by),
   "study.history": ({ open }, { beforeSeq, limit }) =>
-    open ? entries(() => open.file.history(beforeSeq, limit)) : refused("No study is open.", "no-study"),
+    open ? entries(() => open.file.history(beforeSeq, limit)) : refused(serviceWords.noStudy, "no-study"),
   "study.since": ({ open }, { afterSeq }) =>
     open
       ? ok({
@@ -136,23 +136,22 @@ export const handlers: Handlers = {
           seq: open.seq,
           ...nextMoves(open),
         })
-      : refused("No study is open.", "no-study"),
+      : refused(serviceWords.noStudy, "no-study"),
   "study.historyOf": ({ open }, { kind, id, limit }) =>
-    open ? entries(() => open.file.historyOf(kind, id, limit)) : refused("No study is open.", "no-study"),
+    open ? entries(() => open.file.historyOf(kind, id, limit)) : refused(serviceWords.noStudy, "no-study"),
   "backup.list": (context) => backupsOfOpen(context),
   "backup.make": (context) => backUpByHand(context),
   "backup.restore": (context, { ref }) => restoreOpen(context, ref),
   "shelf.backups": (context, { ref }) => backupsOfShelf(context, ref),
   "shelf.restore": (context, { ref, backup }) => restoreOnShelf(context, ref, backup),
   "shelf.salvage": (context, { ref }) => salvageOnShelf(context, ref),
-  "study.anchor": ({ open }) => (open ? ok(anchorOf(open.file)) : refused("No study is open.", "no-study")),
+  "study.anchor": ({ open }) => (open ? ok(anchorOf(open.file)) : refused(serviceWords.noStudy, "no-study")),
   "paper.savePdf": async ({ support }, { name, paperSize }) => {
-    if (!support.savePdf)
-      return refused("This window cannot write a PDF itself: print, and choose PDF as the printer.");
+    if (!support.savePdf) return refused(serviceWords.noPdf);
     try {
       return ok({ saved: await support.savePdf(name, paperSize) });
     } catch {
-      return refused("The PDF could not be written there: choose another place.");
+      return refused(serviceWords.pdfNotWritten);
     }
   },
   "library.refresh": (context, { step }) => {
@@ -162,12 +161,12 @@ export const handlers: Handlers = {
   "library.search": (context, search) => ok(searchLibrary(context, librarySearchSchema.parse(search))),
   "draft.list": ({ open }) => ok({ drafts: open?.file.drafts() ?? [] }),
   "draft.keep": (context, { place, text, reason }) => {
-    if (!context.open) return refused("No study is open.", "no-study");
+    if (!context.open) return refused(serviceWords.noStudy, "no-study");
     const kept = context.open.file.keepDraft({ place, text, reason: reason ?? "" }, context.support.now());
     return kept.ok ? ok({ done: true }) : refused(kept.message);
   },
   "draft.drop": (context, { place }) => {
-    if (!context.open) return refused("No study is open.", "no-study");
+    if (!context.open) return refused(serviceWords.noStudy, "no-study");
     const dropped = context.open.file.dropDraft(place);
     return dropped.ok ? ok({ done: true }) : refused(dropped.message);
   },

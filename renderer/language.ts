@@ -1,14 +1,9 @@
 import type { Language } from "../src/words/language.ts";
-import { speak } from "../src/words/language.ts";
+import { firstLanguage, speak } from "../src/words/language.ts";
 import { tableOf } from "../src/words/table-of.ts";
 import { call } from "./client.ts";
 
 const tags: Record<Language, string> = { english: "en", german: "de" };
-
-/** The language a window begins with: what a person chose, else the system's where it is one of ours. */
-export function firstLanguage(chosen: Language | null, systemTag: string): Language {
-  return chosen ?? (/^de\b/i.test(systemTag) ? "german" : "english");
-}
 
 /** Speaks the language of this window before anything is drawn, and has the host speak it too. */
 export async function speakFirst(): Promise<void> {

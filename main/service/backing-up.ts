@@ -12,6 +12,7 @@ import { salvage } from "../storage/salvage.ts";
 import { ok, refused, type Context } from "./context.ts";
 import { closeOpen, openedOf, openPath, writeNewStudy } from "./opening.ts";
 import { refFor, studyOfRef } from "./shelf.ts";
+import { serviceWords } from "../../src/words/service.ts";
 
 const changesBetween = 25;
 const minutesBetween = 10;
@@ -47,12 +48,12 @@ function entriesOf(context: Context, studyPath: string): OutputOf<"backup.list">
 export function backupsOfOpen(context: Context): Answer<OutputOf<"backup.list">> {
   return context.open
     ? ok(entriesOf(context, context.open.file.path))
-    : refused("No study is open.", "no-study");
+    : refused(serviceWords.noStudy, "no-study");
 }
 
 export async function backUpByHand(context: Context): Promise<Answer<OutputOf<"backup.make">>> {
   const { open } = context;
-  if (!open) return refused("No study is open.", "no-study");
+  if (!open) return refused(serviceWords.noStudy, "no-study");
   const made = await open.file.backUp("by-hand", context.support.now());
   if (!made.ok) return refused(made.message);
   open.backup.changesSince = 0;
@@ -67,13 +68,13 @@ function backupPath(context: Context, studyPath: string, ref: string): string | 
 /** Puts a backup in the open study's place, after what stands there was backed up. */
 export async function restoreOpen(context: Context, ref: string): Promise<Answer<Opened>> {
   const { open } = context;
-  if (!open) return refused("No study is open.", "no-study");
+  if (!open) return refused(serviceWords.noStudy, "no-study");
   if (open.file.readOnlyBecause) return refused(open.file.readOnlyBecause, "read-only");
   const { path } = open.file;
   const from = backupPath(context, path, ref);
-  if (from === null) return refused("This backup is no longer there: look again.");
+  if (from === null) return refused(serviceWords.backupGone);
   const kept = await open.file.backUp("before-restore", context.support.now());
-  if (!kept.ok) return refused(`Nothing was restored. ${kept.message}`);
+  if (!kept.ok) return refused(serviceWords.nothingRestored(kept.message));
   open.backup.changesSince = 0;
   closeOpen(context);
   const done = underLock(context, path, () => putBack(path, from, context.support.now()));
@@ -99,17 +100,15 @@ function underLock(context: Context, path: string, work: () => Outcome<null>): O
 /** The backups of a study of the shelf, whether it opens or not. */
 export function backupsOfShelf(context: Context, ref: string): Answer<OutputOf<"shelf.backups">> {
   const path = studyOfRef(context, ref);
-  return path === null
-    ? refused("This study is no longer in the list: look again.")
-    : ok(entriesOf(context, path));
+  return path === null ? refused(serviceWords.notInList) : ok(entriesOf(context, path));
 }
 
 /** Puts a backup in the place of a study that does not open; its bytes are set aside first. */
 export function restoreOnShelf(context: Context, ref: string, backup: string): Answer<Opened> {
   const path = studyOfRef(context, ref);
-  if (path === null) return refused("This study is no longer in the list: look again.");
+  if (path === null) return refused(serviceWords.notInList);
   const from = backupPath(context, path, backup);
-  if (from === null) return refused("This backup is no longer there: look again.");
+  if (from === null) return refused(serviceWords.backupGone);
   const done = underLock(context, path, () => putBack(path, from, context.support.now()));
   if (!done.ok) return refused(done.message);
   const opened = openPath(context, path);
@@ -119,7 +118,7 @@ export function restoreOnShelf(context: Context, ref: string, backup: string): A
 /** Writes what a damaged study still holds into a new study beside it, and opens that. */
 export function salvageOnShelf(context: Context, ref: string): Answer<OutputOf<"shelf.salvage">> {
   const path = studyOfRef(context, ref);
-  if (path === null) return refused("This study is no longer in the list: look again.");
+  if (path === null) return refused(serviceWords.notInList);
   const found = salvage(path);
   if (!found.ok) return refused(found.message);
   const { state, fromRecords, fromHistory, dropped } = found.value;
@@ -136,14 +135,14 @@ export function salvageOnShelf(context: Context, ref: string): Answer<OutputOf<"
         target.value,
         inParts(records).map((commands) => ({
           do: "together" as const,
-          label: `what could be read of ${basename(path)}`,
+          label: serviceWords.whatCouldBeRead(basename(path)),
           commands,
         })),
         "",
         context.support.now(),
       )
     : target;
-  if (!written.ok) return refused(`What was read could not be written: ${written.message}`);
+  if (!written.ok) return refused(serviceWords.savedNotWritten(written.message));
   const opened = openPath(context, (target as { value: string }).value);
   return opened.ok
     ? ok({ opened: openedOf(opened.value), fromRecords, fromHistory, dropped })
@@ -162,8 +161,11 @@ function inParts(records: SimpleCommand[]): SimpleCommand[][] {
 function freeName(path: string): Outcome<string> {
   const name = basename(path, extension);
   for (let number = 1; number < 1000; number++) {
-    const candidate = join(dirname(path), `${name} (saved${number === 1 ? "" : ` ${number}`})${extension}`);
+    const candidate = join(
+      dirname(path),
+      `${serviceWords.savedCopy(name, number === 1 ? "" : ` ${number}`)}${extension}`,
+    );
     if (!existsSync(candidate)) return good(candidate);
   }
-  return bad("There are too many saved copies beside this study: move some away.");
+  return bad(serviceWords.tooManySaved);
 }

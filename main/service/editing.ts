@@ -5,6 +5,7 @@ import type { Context, OpenStudy } from "./context.ts";
 import { ok, refused } from "./context.ts";
 import { backUpIfDue } from "./backing-up.ts";
 import { nextMoves } from "./opening.ts";
+import { serviceWords } from "../../src/words/service.ts";
 
 interface Entry {
   command: Command;
@@ -36,9 +37,8 @@ export function applyEdit(
   input: { command: Command; afterSeq: number; why?: string | undefined; by: string; brief?: boolean },
 ): Answer<Acknowledged> {
   const { open } = context;
-  if (!open) return refused("No study is open.", "no-study");
-  if (input.afterSeq !== open.seq)
-    return refused("Another window has changed the study since: look again before this edit.", "stale");
+  if (!open) return refused(serviceWords.noStudy, "no-study");
+  if (input.afterSeq !== open.seq) return refused(serviceWords.stale, "stale");
   const written = record(context, open, {
     command: input.command,
     by: input.by,
@@ -60,17 +60,14 @@ function touchesApproval(command: Command): boolean {
 /** Takes the last edit back, or does it again: an entry of its own in the history. */
 export function moveOnLine(context: Context, direction: "undo" | "redo", by: string): Answer<Acknowledged> {
   const { open } = context;
-  if (!open) return refused("No study is open.", "no-study");
+  if (!open) return refused(serviceWords.noStudy, "no-study");
   const next = nextOnLine(open.line, direction);
   if (!next.ok) return refused(next.message);
   const change = open.file.change(next.value);
-  if (!change) return refused("This step is no longer in the history.");
-  if (direction === "undo" && touchesApproval(change.command))
-    return refused(
-      "The last step approved or withdrew a dose or a table of settings, and that is not undone: withdraw it with a reason, or approve anew.",
-    );
+  if (!change) return refused(serviceWords.stepGone);
+  if (direction === "undo" && touchesApproval(change.command)) return refused(serviceWords.approvalStays);
   if (direction === "undo" && change.by !== "" && by !== "" && change.by !== by)
-    return refused(`The last step was made by ${change.by}: only they undo it.`);
+    return refused(serviceWords.stepOfAnother(change.by));
   return record(context, open, {
     command: direction === "undo" ? change.inverse : change.command,
     by,

@@ -18,6 +18,7 @@ import { checkStudy, readResults, stampOf } from "../storage/read-only.ts";
 import { openFault } from "../storage/probe.ts";
 import type { Context } from "./context.ts";
 import { refFor } from "./shelf.ts";
+import { serviceWords } from "../../src/words/service.ts";
 
 interface KnownStudy {
   stamp: string;
@@ -108,7 +109,7 @@ function* readStudy(path: string): Generator<undefined, Outcome<SeriesSummary[]>
   try {
     return good(yield* summariseStudy(read.value.state, read.value.jarCounts));
   } catch {
-    return bad("The records of this study do not fit together, so its results cannot be worked out.");
+    return bad(serviceWords.recordsApart);
   }
 }
 

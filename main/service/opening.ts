@@ -11,6 +11,7 @@ import { takeName, throwAway } from "../storage/files.ts";
 import { openFault } from "../storage/probe.ts";
 import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import type { Context, OpenStudy } from "./context.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 /** What a page is told about the study that is open. */
 export function openedOf(open: OpenStudy): Opened {
@@ -91,7 +92,7 @@ export function openPath(context: Context, path: string): Outcome<OpenStudy> {
  * whole. Nothing that is there is overwritten; the file is left closed.
  */
 export function writeNewStudy(path: string, commands: Command[], by: string, now: string): Outcome<null> {
-  if (existsSync(path)) return bad("There is already a file of this name. It is left as it is.");
+  if (existsSync(path)) return bad(storageWords.nameTaken);
   const part = `${path}.part`;
   try {
     throwAway(part);

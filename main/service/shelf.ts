@@ -7,6 +7,7 @@ import { extension } from "../storage/format.ts";
 import { openFaultWithin, probeFile } from "../storage/probe.ts";
 import { stampOf } from "../storage/read-only.ts";
 import type { Context } from "./context.ts";
+import { serviceWords } from "../../src/words/service.ts";
 
 export interface ShelfEntry {
   ref: string;
@@ -61,7 +62,7 @@ function safeName(name: string): string {
   let safe = name.replace(/[\\/:*?"<>|\p{Cc}]/gu, "-").slice(0, 80);
   while (Buffer.byteLength(safe) > mostNameBytes) safe = safe.slice(0, -1);
   safe = safe.toWellFormed().replace(/^[.\s]+|[.\s]+$/g, "");
-  return safe === "" || deviceName.test(safe) ? `study ${safe}`.trim() : safe;
+  return safe === "" || deviceName.test(safe) ? serviceWords.studyNamed(safe).trim() : safe;
 }
 
 /** A file name in the host's folder for a study's name: unsafe characters replaced, a number added where it is taken. */
@@ -70,12 +71,12 @@ export function pathForName(context: Context, name: string): Outcome<string> {
   try {
     mkdirSync(folder, { recursive: true });
   } catch (error) {
-    return bad(`The folder for studies cannot be made: ${openFaultWithin(error)}`);
+    return bad(serviceWords.noFolder(openFaultWithin(error)));
   }
   const safe = safeName(name);
   for (let number = 1; number < 1000; number++) {
     const path = join(folder, `${safe}${number === 1 ? "" : ` ${number}`}${extension}`);
     if (!existsSync(path)) return good(path);
   }
-  return bad("There are too many studies of this name: give it another.");
+  return bad(serviceWords.tooManyOfName);
 }

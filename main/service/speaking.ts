@@ -1,4 +1,4 @@
-import { speak, spokenLanguage, type Language } from "../../src/words/language.ts";
+import { firstLanguage, speak, spokenLanguage, type Language } from "../../src/words/language.ts";
 import { tableOf } from "../../src/words/table-of.ts";
 import { readPreferences, writePreferences } from "../storage/preferences-file.ts";
 import type { Context } from "./context.ts";
@@ -14,6 +14,11 @@ export async function speakIn(context: Context, language: Language, chosen: bool
   if (chosen) writePreferences(context.support.folder, { language });
   // Rows of the folder's index hold sentences: they are put together again in the new language.
   context.library = null;
+}
+
+/** Speaks before there is a window to say how: what a person chose, else the system's language. */
+export function speakFirst(context: Context, systemTag: string): Promise<void> {
+  return speakIn(context, firstLanguage(chosenLanguage(context), systemTag), false);
 }
 
 /** The decimal mark a new study begins with: the language's own; each study may choose another. */

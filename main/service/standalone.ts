@@ -6,6 +6,7 @@ import type { StudyState } from "../../src/study/schema/records.ts";
 import { firstDifference } from "../storage/replay.ts";
 import { openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import { writeNewStudy } from "./opening.ts";
+import { serviceWords } from "../../src/words/service.ts";
 
 /** Writes a new study file from a list of edits. */
 export function writeDemo(path: string, commands: (at: string) => Command[], now: string): Outcome<null> {
@@ -54,7 +55,7 @@ export function summarise(path: string, now: string): Outcome<Summary> {
       notAsHistory: firstDifference(file.value.since(0), state.value),
     });
   } catch {
-    return bad("The history in this file cannot be read. It is left as it is.");
+    return bad(serviceWords.badHistory);
   } finally {
     file.value.close();
   }
@@ -69,7 +70,7 @@ export function readStudy(path: string, now: string): Outcome<{ state: StudyStat
     if (!state.ok) return state;
     return good({ state: state.value, history: anchorOf(file.value) });
   } catch {
-    return bad("The history in this file cannot be read. It is left as it is.");
+    return bad(serviceWords.badHistory);
   } finally {
     file.value.close();
   }

@@ -8,6 +8,7 @@ import { openFaultWithin, probeFile } from "./probe.ts";
 import { strangePart } from "./schema-check.ts";
 import { atStep } from "./steps.ts";
 import { backupReasons, thinned, type BackupName, type BackupReason } from "./thinning.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 export interface Backup extends BackupName {
   path: string;
@@ -64,11 +65,11 @@ function checkCopy(path: string, changes: number | null): Outcome<null> {
   try {
     database.exec("PRAGMA trusted_schema = OFF;");
     const version = Number(database.prepare("PRAGMA user_version").get()?.["user_version"]);
-    if (strangePart(database, version)) return bad("The copy holds something that is not part of a study.");
+    if (strangePart(database, version)) return bad(storageWords.copy.strange);
     if (database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] !== "ok")
-      return bad("The copy came out damaged.");
+      return bad(storageWords.copy.damaged);
     const held = Number(database.prepare("SELECT count(*) AS n FROM change").get()?.["n"]);
-    return changes !== null && held < changes ? bad("The copy lacks the last changes.") : good(null);
+    return changes !== null && held < changes ? bad(storageWords.copy.lacksChanges) : good(null);
   } finally {
     database.close();
   }
@@ -100,7 +101,7 @@ export async function makeBackup(
     const checked = checkCopy(part, changes);
     if (!checked.ok) {
       throwAway(part);
-      return bad(`${checked.message} The backup was thrown away; the study itself is as it was.`);
+      return bad(storageWords.copy.backupThrownAway(checked.message));
     }
     atStep("backup: looked over");
     takeName(part, path);
@@ -110,7 +111,7 @@ export async function makeBackup(
     return good(path);
   } catch (error) {
     throwAway(part);
-    return bad(`The backup could not be made: ${openFaultWithin(error)}`);
+    return bad(storageWords.copy.noBackup(openFaultWithin(error)));
   } finally {
     underWay.delete(part);
   }
@@ -139,7 +140,7 @@ export function keepBytes(studyPath: string, reason: BackupReason, now: string):
     return good(path);
   } catch (error) {
     throwAway(part);
-    return bad(`No copy could be kept: ${openFaultWithin(error)}`);
+    return bad(storageWords.copy.noCopy(openFaultWithin(error)));
   }
 }
 
@@ -172,7 +173,7 @@ export function putBack(studyPath: string, backupPath: string, now: string): Out
   const part = `${studyPath}.part`;
   try {
     const checked = checkCopy(backupPath, null);
-    if (!checked.ok) return bad(`This backup cannot be restored: ${checked.message}`);
+    if (!checked.ok) return bad(storageWords.copy.cannotRestore(checked.message));
     if (existsSync(studyPath) && (!opens(studyPath) || existsSync(`${studyPath}-journal`))) {
       const aside = setAside(studyPath, now);
       if (!aside.ok) return aside;
@@ -183,13 +184,13 @@ export function putBack(studyPath: string, backupPath: string, now: string): Out
     const copied = checkCopy(part, null);
     if (!copied.ok) {
       throwAway(part);
-      return bad(`${copied.message} The study is as it was.`);
+      return bad(storageWords.copy.studyAsItWas(copied.message));
     }
     takeName(part, studyPath);
     atStep("restore: named");
     return good(null);
   } catch (error) {
     throwAway(part);
-    return bad(`The backup could not be restored: ${openFaultWithin(error)}`);
+    return bad(storageWords.copy.notRestored(openFaultWithin(error)));
   }
 }

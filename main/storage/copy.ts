@@ -2,6 +2,7 @@ import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { backup, DatabaseSync } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { storageWords } from "../../src/words/storage.ts";
 import { extension } from "./format.ts";
 import { takeName, throwAway } from "./files.ts";
 import { takeLock } from "./lock.ts";
@@ -20,12 +21,12 @@ function throwPartAway(part: string): void {
  * bears a lock, by which a later session knows whether whoever made it is still at it.
  */
 export async function copyStudy(database: DatabaseSync, target: string, now: string): Promise<Outcome<null>> {
-  if (existsSync(target)) return bad("There is already a file of this name. It is left as it is.");
+  if (existsSync(target)) return bad(storageWords.nameTaken);
   const part = partOf(target);
   let release = () => {};
   try {
     const lock = takeLock(part, now);
-    if (lock.kind === "busy") return bad("Another Flocwright is making a copy of this name: take another.");
+    if (lock.kind === "busy") return bad(storageWords.copy.busy);
     ({ release } = lock);
     throwPartAway(part);
     atStep("save as: begun");
@@ -36,7 +37,7 @@ export async function copyStudy(database: DatabaseSync, target: string, now: str
     copy.close();
     if (!sound) {
       throwPartAway(part);
-      return bad("The copy came out damaged and was thrown away; the study itself is as it was.");
+      return bad(storageWords.copy.thrownAway);
     }
     takeName(part, target);
     atStep("save as: named");

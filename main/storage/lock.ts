@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, unlinkSync, writeFileSync } from "node:fs";
 import { hostname } from "node:os";
 import { pause } from "./files.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 interface Holder {
   machine: string;
@@ -81,20 +82,18 @@ export function takeLock(studyPath: string, now: string): Lock {
     if (holder && holder.machine !== me.machine)
       return {
         kind: "busy",
-        sentence: `This study is open on the machine ${holder.machine} since ${holder.since}. It is shown here to read only. If nobody works there any more, remove the file ending in .lock beside the study.`,
+        sentence: storageWords.open.elsewhere(holder.machine, holder.since),
       };
     if (holder && isAlive(holder))
       return {
         kind: "busy",
-        sentence:
-          "This study is already open in another Flocwright on this machine. It is shown here to read only.",
+        sentence: storageWords.open.here,
       };
-    notice =
-      "The last session with this study ended without closing it. Everything that had been saved is here.";
+    notice = storageWords.open.notClosed;
     unlinkSync(path);
   }
   return {
     kind: "busy",
-    sentence: "Another Flocwright keeps taking this study. It is shown here to read only.",
+    sentence: storageWords.open.keepsTaking,
   };
 }

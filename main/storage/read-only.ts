@@ -5,6 +5,7 @@ import { readRecord } from "../../src/study/schema/read.ts";
 import { emptyState, type AnyRecord, type Kind, type StudyState } from "../../src/study/schema/records.ts";
 import { openFault, probeFile } from "./probe.ts";
 import { strangePart } from "./schema-check.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 /** How a file looks from outside: another size or moment of change means another content. */
 export interface FileStamp {
@@ -16,8 +17,8 @@ export interface FileStamp {
 export function stampOf(path: string): Outcome<FileStamp> {
   try {
     const stat = statSync(path, { bigint: true });
-    if (stat.isDirectory()) return bad("This is a folder, not a study file.");
-    if (!stat.isFile()) return bad("This is not a plain file. It is left as it is.");
+    if (stat.isDirectory()) return bad(storageWords.folder);
+    if (!stat.isFile()) return bad(storageWords.notPlain);
     return good({ text: `${stat.size} ${stat.mtimeNs}`, modifiedMs: Number(stat.mtimeMs) });
   } catch (error) {
     return bad(openFault(error));
@@ -31,19 +32,17 @@ function lookInto<T>(path: string, look: (database: DatabaseSync) => Outcome<T>)
   const probed = probeFile(path);
   if (!probed.ok) return probed;
   // Reading it would first have to put the half-written step back, and that is the business of opening it.
-  if (existsSync(`${path}-journal`))
-    return bad("This study is being saved, or was left in the middle of a save: open it, then look again.");
+  if (existsSync(`${path}-journal`)) return bad(storageWords.beingSaved);
   let database: DatabaseSync | null = null;
   try {
     database = new DatabaseSync(path, { readOnly: true });
     database.exec("PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON; PRAGMA busy_timeout = 200;");
     const strange = strangePart(database, probed.value);
-    if (strange)
-      return bad(`This file holds something that is not part of a study (${strange}). It is left as it is.`);
+    if (strange) return bad(storageWords.strange(strange));
     return look(database);
   } catch (error) {
     if (error instanceof Error && /malformed JSON/.test(error.message))
-      return bad("This study holds a record that cannot be read. It is left as it is.");
+      return bad(storageWords.content.badRecord);
     return bad(openFault(error));
   } finally {
     database?.close();
@@ -55,7 +54,7 @@ export function checkStudy(path: string): Outcome<null> {
   return lookInto(path, (database) =>
     database.prepare("PRAGMA integrity_check(1)").get()?.["integrity_check"] === "ok"
       ? good(null)
-      : bad("This study file is damaged. It is left as it is: open a backup or another copy."),
+      : bad(storageWords.damaged),
   );
 }
 
@@ -92,12 +91,11 @@ export function readResults(path: string, wanted: (state: StudyState) => string[
       try {
         value = JSON.parse(text);
       } catch {
-        return "This study holds a record that cannot be read. It is left as it is.";
+        return storageWords.content.badRecord;
       }
       const record = readRecord(kind, value);
       if (!record.ok) return record.message;
-      if (record.value.id !== id)
-        return `This study holds a ${kind} record that does not fit its kind. It is left as it is.`;
+      if (record.value.id !== id) return storageWords.content.wrongKind(kind);
       tables[kind][id] = record.value;
       return null;
     };

@@ -24,6 +24,7 @@ import {
 } from "../../src/study/schema/records.ts";
 import { openFault } from "./probe.ts";
 import { isOurTable } from "./schema-check.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 export interface Salvaged {
   state: StudyState;
@@ -156,7 +157,7 @@ function collect(database: DatabaseSync): Outcome<Salvaged> {
       }
   dropped += dropOrphans(tables);
   return fromRecords + fromHistory === 0
-    ? bad("Nothing in this file can be read any more. It is left as it is.")
+    ? bad(storageWords.content.nothingReadable)
     : good({ state: tables as StudyState, fromRecords, fromHistory, dropped });
 }
 

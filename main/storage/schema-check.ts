@@ -1,5 +1,6 @@
 import { DatabaseSync } from "node:sqlite";
 import { migrations } from "./format.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 const known = new Map<number, Map<string, string>>();
 
@@ -45,7 +46,7 @@ export function strangePart(database: DatabaseSync, version: number): string | n
   const parts = schemaOf(database);
   const expected = expectedSchema(version);
   for (const [name, sql] of parts) if (expected.get(name) !== sql) return short(name);
-  for (const name of expected.keys()) if (!parts.has(name)) return `no ${short(name)}`;
+  for (const name of expected.keys()) if (!parts.has(name)) return storageWords.noPart(short(name));
   return null;
 }
 

@@ -25,6 +25,7 @@ import { strangePart } from "./schema-check.ts";
 import { putChange } from "./put-change.ts";
 import { atStep } from "./steps.ts";
 import { upgradeStudy } from "./upgrade.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 export interface DraftRow {
   place: string;
@@ -70,7 +71,7 @@ export interface StudyFile {
 
 /** Creates an empty study file; refuses to overwrite. The caller opens it afterwards. */
 export function createStudyFile(path: string): Outcome<null> {
-  if (existsSync(path)) return bad("There is already a file of this name. It is left as it is.");
+  if (existsSync(path)) return bad(storageWords.nameTaken);
   let database: DatabaseSync | null = null;
   try {
     database = new DatabaseSync(path);
@@ -104,7 +105,7 @@ export function openStudyFile(path: string, now: string, options: OpenOptions = 
   const probed = probeFile(path);
   if (!probed.ok) return probed;
   let release: () => void = () => undefined;
-  let readOnlyBecause: string | null = options.onlyRead ? "This study is only looked at here." : null;
+  let readOnlyBecause: string | null = options.onlyRead ? storageWords.open.onlyLookedAt : null;
   const notices: string[] = [];
   try {
     const lock = options.onlyRead ? null : takeLock(path, now);
@@ -114,7 +115,7 @@ export function openStudyFile(path: string, now: string, options: OpenOptions = 
       if (lock.notice) notices.push(lock.notice);
     }
   } catch (error) {
-    readOnlyBecause = `This study is shown to read only: ${openFaultWithin(error)}`;
+    readOnlyBecause = storageWords.open.readOnly(openFaultWithin(error));
   }
   let database: DatabaseSync | null = null;
   try {
@@ -131,11 +132,7 @@ export function openStudyFile(path: string, now: string, options: OpenOptions = 
     if (strange || sound !== "ok") {
       database.close();
       release();
-      return bad(
-        strange
-          ? `This file holds something that is not part of a study (${strange}). It is left as it is.`
-          : "This study file is damaged. It is left as it is: open a backup or another copy.",
-      );
+      return bad(strange ? storageWords.strange(strange) : storageWords.damaged);
     }
     if (version < formatVersion && readOnlyBecause === null) {
       const upgraded = upgradeStudy(database, path, version, now);
@@ -197,10 +194,7 @@ function studyFileOn(
 
   const write = (work: () => string | void): Outcome<null> => {
     if (readOnlyBecause) return bad(readOnlyBecause);
-    if (vanished())
-      return bad(
-        `The file ${basename(path)} was moved, deleted or replaced while it was open. Nothing of this change was saved: use Save as, or put the file back.`,
-      );
+    if (vanished()) return bad(storageWords.open.vanished(basename(path)));
     try {
       database.exec("BEGIN IMMEDIATE");
       try {
@@ -226,8 +220,7 @@ function studyFileOn(
   const appendAll = (steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null> => {
     let hash = lastHash;
     const written = write(() => {
-      if (headHash() !== lastHash)
-        return `The file ${basename(path)} was changed by another program while it was open. Nothing of this change was saved: close the study and open it again.`;
+      if (headHash() !== lastHash) return storageWords.open.changedUnder(basename(path));
       for (const { change, touched } of steps) hash = putChange(database, change, touched, state, hash);
       return undefined;
     });
@@ -254,19 +247,17 @@ function studyFileOn(
       const tables = emptyState() as Record<Kind, Record<string, AnyRecord>>;
       for (const [kindText, idText, text] of rowsOf("SELECT kind, id, data FROM record")) {
         const kind = String(kindText) as Kind;
-        if (!kinds.includes(kind))
-          return bad(`This study holds a kind of record this Flocwright does not know (${kind}).`);
+        if (!kinds.includes(kind)) return bad(storageWords.content.unknownKind(kind));
         let value: unknown;
         try {
           value = JSON.parse(String(text));
         } catch {
-          return bad("This study holds a record that cannot be read. It is left as it is.");
+          return bad(storageWords.content.badRecord);
         }
         const record = readRecord(kind, value);
         if (!record.ok) return record;
         const id = String(idText);
-        if (record.value.id !== id)
-          return bad(`This study holds a ${kind} record that does not fit its kind. It is left as it is.`);
+        if (record.value.id !== id) return bad(storageWords.content.wrongKind(kind));
         tables[kind][id] = record.value;
       }
       const lost = lostReference(tables);
@@ -285,7 +276,7 @@ function studyFileOn(
       } catch {
         // said below
       }
-      return "The history in this file cannot be read. It is left as it is: open a backup or another copy.";
+      return storageWords.content.badHistory;
     },
     lastChange,
     change(seq) {

@@ -3,6 +3,7 @@ import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { keepBytes } from "./backups.ts";
 import { formatVersion, migrations } from "./format.ts";
 import { atStep } from "./steps.ts";
+import { storageWords } from "../../src/words/storage.ts";
 
 /**
  * Brings an older study to this version: its bytes are kept among its backups first, then all migrations run in one
@@ -15,7 +16,7 @@ export function upgradeStudy(
   now: string,
 ): Outcome<string> {
   const kept = keepBytes(path, "before-upgrade", now);
-  if (!kept.ok) return bad(`This study is of an older format and was not upgraded. ${kept.message}`);
+  if (!kept.ok) return bad(storageWords.open.notUpgraded(kept.message));
   atStep("upgrade: copy kept");
   database.exec("BEGIN IMMEDIATE");
   try {
@@ -31,7 +32,5 @@ export function upgradeStudy(
     if (database.isTransaction) database.exec("ROLLBACK");
     throw error;
   }
-  return good(
-    `This study was written by an older Flocwright (format ${from}). It was upgraded to format ${formatVersion}; a copy from before is among its backups.`,
-  );
+  return good(storageWords.open.upgraded(from, formatVersion));
 }

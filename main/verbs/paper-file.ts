@@ -2,20 +2,27 @@ import { existsSync, writeFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import packageFile from "../../package.json" with { type: "json" };
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { paperDocument, type Paper } from "../../src/report/paper.ts";
 import type { PaperInput } from "../../src/report/paper-input.ts";
+import type { Language } from "../../src/words/language.ts";
 import { readStudy } from "../service/standalone.ts";
+import { languageOption } from "./language-option.ts";
 import { readArguments, type OptionSpec, type ParsedArguments } from "./verb.ts";
 
 export interface PaperArguments {
   study: string;
   out: string;
+  /** what the paper is written in */
+  language: Language;
   values: ParsedArguments["values"];
 }
 
-/** The words of a verb that makes a paper: the study, `--out` and options of its own. Nothing is written yet. */
+/** The words of a verb that makes a paper: the study, `--out`, `--language` and options of its own. Nothing is written yet. */
 export function paperArguments(args: string[], options: OptionSpec, usage: string): Outcome<PaperArguments> {
-  const parsed = readArguments(args, { ...options, out: { type: "string" } }, usage);
+  const parsed = readArguments(
+    args,
+    { ...options, out: { type: "string" }, language: { type: "string" } },
+    usage,
+  );
   if (!parsed.ok) return parsed;
   const [study, ...rest] = parsed.value.positionals;
   if (study === undefined || rest.length > 0) return bad(`Name one study. Usage: ${usage}`);
@@ -25,7 +32,9 @@ export function paperArguments(args: string[], options: OptionSpec, usage: strin
   if (existsSync(resolve(out)))
     return bad(`${out}: there is already a file of this name; it is left as it is.`);
   if (!existsSync(dirname(resolve(out)))) return bad(`${out}: its folder does not exist.`);
-  return good({ study, out, values: parsed.value.values });
+  const language = languageOption(parsed.value.values["language"]);
+  if (!language.ok) return language;
+  return good({ study, out, language: language.value, values: parsed.value.values });
 }
 
 /** A study read for a paper made now, on this machine's clock. */
@@ -42,9 +51,9 @@ export function paperInput(study: string): Outcome<PaperInput> {
 }
 
 /** Writes a paper as a file of its own; a file that is there already is never touched. */
-export function writePaper(out: string, paper: Paper): Outcome<null> {
+export function writePaper(out: string, page: string): Outcome<null> {
   try {
-    writeFileSync(resolve(out), paperDocument(paper), { flag: "wx" });
+    writeFileSync(resolve(out), page, { flag: "wx" });
     return good(null);
   } catch {
     return bad(`${out}: could not be written.`);

@@ -1,22 +1,24 @@
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { settingSheet } from "../../src/report/setting-sheet.ts";
 import { sheetFacts } from "../../src/report/sheet-facts.ts";
+import { paperDocument } from "../../src/report/paper.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
+import { inLanguage } from "./language-option.ts";
 import { paperArguments, paperInput, writePaper } from "./paper-file.ts";
 import type { Verb } from "./verb.ts";
 
-const usage = "sheet STUDY.flocwright --out FILE.html [--series NAME] [--feed NAME]";
+const usage = "sheet STUDY.flocwright --out FILE.html [--series NAME] [--feed NAME] [--language german]";
 
 /** `sheet`: the setting sheet of a series (the one decided last, unless named) as an HTML file of its own. */
 export const sheet: Verb = {
   usage,
-  run: (args) => Promise.resolve(runSheet(args)),
+  run: runSheet,
 };
 
-function runSheet(args: string[]): Outcome<unknown> {
+async function runSheet(args: string[]): Promise<Outcome<unknown>> {
   const words = paperArguments(args, { series: { type: "string" }, feed: { type: "string" } }, usage);
   if (!words.ok) return words;
-  const { study, out, values } = words.value;
+  const { study, out, language, values } = words.value;
   const input = paperInput(study);
   if (!input.ok) return input;
   const { state } = input.value;
@@ -25,7 +27,7 @@ function runSheet(args: string[]): Outcome<unknown> {
   const feedCaseId = feedOf(state, values["feed"]);
   if (!feedCaseId.ok) return bad(`${study}: ${feedCaseId.message}`);
   const whole = { ...input.value, seriesId: seriesId.value, feedCaseId: feedCaseId.value, lookedAt: null };
-  const written = writePaper(out, settingSheet(whole));
+  const written = writePaper(out, await inLanguage(language, () => paperDocument(settingSheet(whole))));
   if (!written.ok) return written;
   const { status, series, feed, missing, polymers } = sheetFacts(whole);
   return good({

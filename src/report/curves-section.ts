@@ -10,14 +10,16 @@ import { pairChart } from "./pair-chart.ts";
 import type { SeriesReport } from "./series-report.ts";
 import { table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
+import { doseReportWords } from "../words/dose-report.ts";
+import { onPaperWords } from "../words/on-paper.ts";
 
 /** Each response's curve with its jars, the sentence that says its dose, and the models compared. */
 export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
   const { analysis, trouble, chain, workings, choice, decision, targets } = one;
   if (!analysis)
-    return markup`<h3>Curves</h3><p class="gap">No curves: ${trouble || "nothing was read yet"}.</p>`;
+    return markup`<h3>${doseReportWords.curves}</h3><p class="gap">${doseReportWords.noCurves(trouble || doseReportWords.nothingRead)}</p>`;
   if (analysis.axis === "surface")
-    return markup`<h3>Curves</h3>${analysis.responses.map((response) => surfaceBlock(one, response, words))}`;
+    return markup`<h3>${doseReportWords.curves}</h3>${analysis.responses.map((response) => surfaceBlock(one, response, words))}`;
   const charts = printedCharts(
     chain,
     workings,
@@ -31,7 +33,7 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
     one.runs,
     (value) => words.number(value, 3),
   );
-  return markup`<h3>Curves</h3>${analysis.responses.map((response) => {
+  return markup`<h3>${doseReportWords.curves}</h3>${analysis.responses.map((response) => {
     const label = responseWords[response.name]?.label ?? response.name;
     const chart = charts.find(({ title }) => title === label);
     return markup`<section><div class="whole"><h4>${label}</h4>
@@ -46,63 +48,63 @@ function warningLines({ verdict }: ResponseAnalysis): Markup[] {
   return verdict.warnings.map((warning) => markup`<p class="warning">${warningWords[warning]}</p>`);
 }
 
-const statusWords: Record<string, string> = {
-  "not-converged": "no fit",
-  "too-few-points": "too few jars",
-  singular: "not determined",
-};
-
 function isCurve(fit: ReportedFit): fit is FitReport & { zeroDose?: "in" | "out" } {
   return fit.model !== "surface";
+}
+
+/** A model as tables name it; one without a text of its own goes by its name. */
+function modelTitle(name: string): string {
+  const titles: Record<string, string> = doseReportWords.models;
+  return titles[name] ?? name.replaceAll("-", " ");
 }
 
 function modelTable({ fits, suggested, scale }: ResponseAnalysis, words: PaperWords): Markup {
   const rows = fits.filter(isCurve).sort((a, b) => (a.aicc ?? Infinity) - (b.aicc ?? Infinity));
   const maybe = (value: number | null, digits = 4) => (value === null ? "–" : words.number(value, digits));
   return table(
-    `Models, fitted on the ${scale === "log" ? "natural log" : "plain scale"}; doses in kg/t active`,
+    scale === "log" ? doseReportWords.table.onLog : doseReportWords.table.onPlain,
     [
-      { head: "model" },
-      { head: "jars", number: true },
-      { head: "scatter", number: true },
+      { head: doseReportWords.table.model },
+      { head: doseReportWords.table.jars, number: true },
+      { head: doseReportWords.table.scatter, number: true },
       { head: "R²", number: true },
       { head: "AICc", number: true },
-      { head: "lack of fit, p", number: true },
-      { head: "dose, 95 % by profile" },
+      { head: doseReportWords.table.lackOfFit, number: true },
+      { head: doseReportWords.table.dose },
       { head: "" },
     ],
     rows.map((fit) => [
-      `${fit.model.replaceAll("-", " ")}${fit.zeroDose === "in" ? ", with the no-polymer jars" : ""}`,
+      fit.zeroDose === "in" ? doseReportWords.withNoPolymer(modelTitle(fit.model)) : modelTitle(fit.model),
       String(fit.n),
       maybe(fit.residualSd, 3),
       maybe(fit.r2 !== null && Math.abs(fit.r2) < 1e-9 ? 0 : fit.r2, 3),
-      fit.status === "converged" && fit.aicc === null ? "not ranked: too few jars" : maybe(fit.aicc),
+      fit.status === "converged" && fit.aicc === null ? doseReportWords.table.notRanked : maybe(fit.aicc),
       chanceWords(fit.lackOfFit?.p ?? null, words),
       doseWords(fit, words),
       fit.status === "converged"
         ? fit.model === suggested && fit.zeroDose !== "in"
-          ? "suggested"
+          ? doseReportWords.table.suggested
           : ""
-        : (statusWords[fit.status] ?? fit.status),
+        : doseReportWords.statuses[fit.status],
     ]),
-    "none fitted",
+    doseReportWords.table.none,
   );
 }
 
 function chanceWords(p: number | null, words: PaperWords): string {
   if (p === null) return "–";
-  return p < 0.001 ? "under 0.001".replace(".", words.mark) : words.number(p, 2);
+  return p < 0.001 ? doseReportWords.under("0.001".replace(".", words.mark)) : words.number(p, 2);
 }
 
 function doseWords({ optimum }: FitReport, words: PaperWords): string {
   if (!optimum) return "–";
-  const text = (value: number | null) => (value === null ? "open" : words.number(value, 3));
-  const dose = `${text(optimum.dose)}${optimum.inside ? "" : " outside the doses tested"}`;
+  const text = (value: number | null) => (value === null ? onPaperWords.open : words.number(value, 3));
+  const dose = optimum.inside ? text(optimum.dose) : doseReportWords.outsideTested(text(optimum.dose));
   const found = optimum.intervals.find(({ method }) => method === "profile");
   if (!found) return dose;
-  if (found.kind === "all") return `${dose}, not determined`;
-  if (found.kind === "complement") return `${dose}, up to ${text(found.low)} or from ${text(found.high)}`;
-  return `${dose}, ${text(found.low)} to ${text(found.high)}`;
+  if (found.kind === "all") return doseReportWords.notDetermined(dose);
+  if (found.kind === "complement") return doseReportWords.upToOrFrom(dose, text(found.low), text(found.high));
+  return doseReportWords.fromTo(dose, text(found.low), text(found.high));
 }
 
 function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: PaperWords): Markup {
@@ -113,43 +115,55 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
     const [a, b] = [jar.doseA.value, jar.doseB.value];
     if (a === null || b === null || readings.length === 0) return [];
     const text = readings.map(({ value }) => words.number(value, 3)).join(", ");
-    return [{ a, b, label: `jar ${jar.jar.label}: ${text}`, leftOut: jar.jar.leftOut !== null }];
+    return [
+      { a, b, label: doseReportWords.surface.jar(jar.jar.label, text), leftOut: jar.jar.leftOut !== null },
+    ];
   });
   const { verdict } = response;
   const best = verdict.dose !== null && typeof verdict.dose === "object" ? verdict.dose : null;
   const picked = decision?.decision;
   const chart = {
     sentence: verdict.sentence,
-    labelA: "dose A, kg active per t dry solids",
-    labelB: "dose B, kg/t active",
+    labelA: doseReportWords.surface.doseA,
+    labelB: doseReportWords.surface.doseB,
     points,
     marks: [
-      ...(best ? [{ ...best, label: "best fitted" }] : []),
+      ...(best ? [{ ...best, label: doseReportWords.surface.best }] : []),
       ...(picked && picked.doseBKgPerT !== null
-        ? [{ a: picked.doseAKgPerT, b: picked.doseBKgPerT, label: "approved" }]
+        ? [{ a: picked.doseAKgPerT, b: picked.doseBKgPerT, label: doseReportWords.surface.approved }]
         : []),
     ],
   };
   const surface = response.fits.find((fit): fit is SurfaceReport => fit.model === "surface");
   return markup`<section><div class="whole"><h4>${label}</h4><p>${verdict.sentence}</p>
-<figure>${pairChart(chart, (value) => words.number(value, 3))}<figcaption>Jars at their doses with ${label.toLowerCase()} as read; the fitted surface is in the table.</figcaption></figure></div>
+<figure>${pairChart(chart, (value) => words.number(value, 3))}<figcaption>${doseReportWords.surface.legend(label)}</figcaption></figure></div>
 ${warningLines(response)}
-${surface ? surfaceTable(surface, words) : markup`<p class="gap">No surface was fitted.</p>`}</section>`;
+${surface ? surfaceTable(surface, words) : markup`<p class="gap">${doseReportWords.surface.none}</p>`}</section>`;
 }
 
 function surfaceTable(surface: SurfaceReport, words: PaperWords): Markup {
   const { stationary } = surface;
   return markup`${table(
-    `Second-order surface on the ${surface.scale === "log" ? "natural log" : "plain scale"}, in both doses`,
-    [{ head: "term" }, { head: "value", number: true }, { head: "standard error", number: true }],
+    surface.scale === "log" ? doseReportWords.surface.onLog : doseReportWords.surface.onPlain,
+    [
+      { head: doseReportWords.surface.term },
+      { head: doseReportWords.surface.value, number: true },
+      { head: doseReportWords.surface.error, number: true },
+    ],
     surface.parameters.map(({ name, value, se }) => [
       name,
       words.number(value),
       se === null ? "–" : words.number(se, 3),
     ]),
-    statusWords[surface.status] ?? "no terms",
+    surface.status === "converged"
+      ? doseReportWords.surface.noTerms
+      : doseReportWords.statuses[surface.status],
   )}${
     stationary &&
-    markup`<p>Stationary point: A ${words.number(stationary.x1, 3)}, B ${words.number(stationary.x2, 3)} kg/t, a ${stationary.kind} of the surface, ${stationary.inside ? "inside" : "outside"} the pairs tested.</p>`
+    markup`<p>${doseReportWords.surface[stationary.inside ? "stationaryInside" : "stationaryOutside"](
+      words.number(stationary.x1, 3),
+      words.number(stationary.x2, 3),
+      doseReportWords.surface.kinds[stationary.kind],
+    )}</p>`
   }`;
 }

@@ -6,7 +6,9 @@ import { leftOutWords } from "./sample-section.ts";
 import { markup, type Markup } from "./markup.ts";
 import { readingWords } from "./reading-words.ts";
 import { facts, table, type Column } from "./table.ts";
-import { notMeasured, type PaperWords } from "./words.ts";
+import type { PaperWords } from "./words.ts";
+import { onPaperWords } from "../words/on-paper.ts";
+import { reportWords } from "../words/report.ts";
 
 /** How the jars of a series were treated, and every jar with every reading: re-reads beside each other, gaps as gaps. */
 export function jarsSection(chain: SeriesChain, words: PaperWords): Markup {
@@ -18,51 +20,56 @@ export function jarsSection(chain: SeriesChain, words: PaperWords): Markup {
   const two = stockB !== null || jars.some(({ jar }) => (jar.syringeBMl ?? 0) > 0);
   const letters = two ? (["A", "B"] as const) : (["A"] as const);
   const columns: Column[] = [
-    { head: "jar" },
-    { head: "run as", number: true },
+    { head: reportWords.jars.jar },
+    { head: reportWords.jars.order, number: true },
     ...letters.flatMap((letter) => [
-      { head: `planned ${letter}, kg/t`, number: true },
-      { head: `syringe ${letter}, mL`, number: true },
-      { head: `dose ${letter}, kg/t active`, number: true },
+      { head: reportWords.jars.planned(letter), number: true },
+      { head: reportWords.jars.syringe(letter), number: true },
+      { head: reportWords.jars.dose(letter), number: true },
     ]),
-    { head: "blank water, mL", number: true },
+    { head: reportWords.jars.blankWater, number: true },
     ...shown.map(({ spec }) => ({ head: spec.head(series), number: true })),
-    { head: "capture, %", number: true },
-    { head: "left out, notes" },
+    { head: reportWords.jars.capture, number: true },
+    { head: reportWords.jars.leftOutAndNotes },
   ];
-  return markup`<h3>Jars</h3>
+  return markup`<h3>${reportWords.jars.title}</h3>
 ${facts([
-  ["Polymer A", stockA ? `${stockA.product.label}, ${stockA.stock.label}` : "no stock solution picked"],
+  [
+    reportWords.jars.polymer("A"),
+    stockA ? `${stockA.product.label}, ${stockA.stock.label}` : reportWords.jars.noStock,
+  ],
   ...(two
     ? [
         [
-          "Polymer B",
-          stockB ? `${stockB.product.label}, ${stockB.stock.label}` : "no stock solution picked",
+          reportWords.jars.polymer("B"),
+          stockB ? `${stockB.product.label}, ${stockB.stock.label}` : reportWords.jars.noStock,
         ] as [string, string],
       ]
     : []),
-  ["Started", words.moment(series.startedAt)],
+  [reportWords.jars.started, words.moment(series.startedAt)],
   [
-    "Sample in a jar",
+    reportWords.jars.sample,
     series.sampleVolumeMl === null
-      ? notMeasured
+      ? onPaperWords.notMeasured
       : `${words.entered(series.sampleVolumeMl)} mL${series.sampleVolumeLimitMl === null ? "" : ` ± ${words.entered(series.sampleVolumeLimitMl)} mL`}`,
   ],
-  ["Treatment", protocolWords(series.protocol, words)],
-  ["Dose error", uncertaintyWords(chain, words)],
-  ...(series.note ? [["Note", series.note] as [string, string]] : []),
+  [reportWords.jars.treatment, protocolWords(series.protocol, words)],
+  [reportWords.jars.doseError, uncertaintyWords(chain, words)],
+  ...(series.note ? [[reportWords.note, series.note] as [string, string]] : []),
 ])}
 ${table(
-  "Every jar with every reading; re-reads stand beside each other; –: nothing planned or noted",
+  reportWords.jars.caption,
   columns,
   jars.map((jar) => jarRow(jar, letters, kinds, words)),
-  "no jars yet",
+  reportWords.jars.none,
 )}`;
 }
 
 /** A dose to three decimals, or what is missing for it. */
 function doseWords(dose: Figure, words: PaperWords): string {
-  return dose.value === null ? `missing: ${dose.missing ?? "an input"}` : words.fixed(dose.value, 3);
+  return dose.value === null
+    ? onPaperWords.missing(dose.missing ?? onPaperWords.anInput)
+    : words.fixed(dose.value, 3);
 }
 
 function jarRow(
@@ -76,13 +83,13 @@ function jarRow(
   const planned = { A: jar.plannedDoseAKgPerT, B: jar.plannedDoseBKgPerT };
   const syringe = { A: jar.syringeAMl, B: jar.syringeBMl };
   const plain = (value: number | null) => (value === null ? "–" : words.entered(value));
-  const role = jar.role === "dose" ? "" : ` (${jar.role.replaceAll("-", " ")})`;
+  const role = jar.role === "dose" ? "" : ` (${reportWords.jars.roles[jar.role]})`;
   const notes = [
-    jar.leftOut ? `LEFT OUT: ${leftOutWords(jar.leftOut)}` : "",
-    jar.asMixed ? `mixed as: ${protocolWords(jar.asMixed, words)}` : "",
+    jar.leftOut ? reportWords.jars.leftOut(leftOutWords(jar.leftOut)) : "",
+    jar.asMixed ? reportWords.jars.mixedAs(protocolWords(jar.asMixed, words)) : "",
     jar.note,
     ...readings.map(({ note }) => note),
-    jar.block ? `block ${jar.block}` : "",
+    jar.block ? reportWords.jars.block(jar.block) : "",
   ].filter((text) => text !== "");
   return [
     `${jar.label}${role}`,
@@ -95,9 +102,11 @@ function jarRow(
     plain(jar.blankWaterMl),
     ...kinds.map((kind) => {
       const own = readings.filter(({ result }) => result.kind === kind);
-      return own.length === 0 ? notMeasured : own.map((reading) => readingWords(reading, words)).join("; ");
+      return own.length === 0
+        ? onPaperWords.notMeasured
+        : own.map((reading) => readingWords(reading, words)).join("; ");
     }),
-    capture.value === null ? "not known" : words.number(capture.value),
+    capture.value === null ? onPaperWords.notKnown : words.number(capture.value),
     notes.join("; "),
   ];
 }
@@ -111,24 +120,33 @@ type Treatment = Pick<
 /** Treatment as asked, or as it was really given where a timer took it down. */
 function protocolWords(protocol: Treatment, words: PaperWords): string {
   const value = (number: number | null, unit: string) =>
-    number === null ? notMeasured : `${words.entered(number)} ${unit}`;
-  const pair = (name: string, one: number | null, unit: string, other: number | null, otherUnit: string) =>
-    one === null && other === null ? null : `${name} ${value(one, unit)} for ${value(other, otherUnit)}`;
-  const single = (name: string, one: number | null, unit: string) =>
-    one === null ? null : `${name} ${value(one, unit)}`.trim();
+    number === null ? onPaperWords.notMeasured : `${words.entered(number)} ${unit}`;
+  const pair = (
+    text: (one: string, other: string) => string,
+    one: number | null,
+    unit: string,
+    other: number | null,
+    otherUnit: string,
+  ) => (one === null && other === null ? null : text(value(one, unit), value(other, otherUnit)));
+  const single = (text: (one: string) => string, one: number | null, unit: string) =>
+    one === null ? null : text(value(one, unit)).trim();
   const parts = [
-    pair("fast mixing at", protocol.fastRpm, "rpm", protocol.fastS, "s"),
-    single("between the polymers", protocol.betweenS, "s"),
-    pair("slow mixing at", protocol.slowRpm, "rpm", protocol.slowS, "s"),
-    single("pours:", protocol.pours, ""),
-    single("drained read at", protocol.drainS ?? null, "s"),
-    pair("pressed at", protocol.pressKPa ?? null, "kPa", protocol.pressMin ?? null, "min"),
+    pair(reportWords.jars.fast, protocol.fastRpm, "rpm", protocol.fastS, "s"),
+    single(reportWords.jars.between, protocol.betweenS, "s"),
+    pair(reportWords.jars.slow, protocol.slowRpm, "rpm", protocol.slowS, "s"),
+    single(reportWords.jars.pours, protocol.pours, ""),
+    single(reportWords.jars.drained, protocol.drainS ?? null, "s"),
+    pair(reportWords.jars.pressed, protocol.pressKPa ?? null, "kPa", protocol.pressMin ?? null, "min"),
   ].filter((text) => text !== null);
-  return parts.length === 0 ? "not noted" : parts.join(", ");
+  return parts.length === 0 ? onPaperWords.notNoted : parts.join(", ");
 }
 
 function uncertaintyWords({ uncertaintyA }: SeriesChain, words: PaperWords): string {
-  if (!uncertaintyA) return "not known: no limit of syringe, masses or solids is entered";
+  if (!uncertaintyA) return reportWords.jars.noUncertainty;
   const pct = (relative: number) => `${words.number(relative * 100, 2)} %`;
-  return `shared by all jars ${pct(uncertaintyA.shared)} (${pct(uncertaintyA.sharedLeft)} once what the plant repeats cancels), of each jar's own ${pct(uncertaintyA.perJar)}; standard uncertainties of polymer A's dose`;
+  return reportWords.jars.uncertainty(
+    pct(uncertaintyA.shared),
+    pct(uncertaintyA.sharedLeft),
+    pct(uncertaintyA.perJar),
+  );
 }

@@ -1,4 +1,5 @@
 import type { StudyState } from "../study/schema/records.ts";
+import { onPaperWords } from "../words/on-paper.ts";
 
 /** Where the study's history stood when a paper was made: what ties the paper to the file. */
 export interface PaperHistory {
@@ -24,6 +25,7 @@ export interface PaperInput {
 /** The history's state in one line. */
 export function historyWords({ changes, head, whole }: PaperHistory, digits: number): string {
   const hash = head.slice(0, digits).replace(/(.{8})(?=.)/g, "$1 ");
-  const words = digits < head.length ? "hash begins" : "hash";
-  return `history entry ${changes}, ${words} ${hash}${whole ? "" : " (THE HISTORY'S CHAIN IS BROKEN)"}`;
+  const words =
+    digits < head.length ? onPaperWords.historyBegins(changes, hash) : onPaperWords.history(changes, hash);
+  return whole ? words : onPaperWords.brokenHistory(words);
 }

@@ -1,4 +1,5 @@
 import { markup, styleMarkup, type Markup } from "./markup.ts";
+import { onPaperWords } from "../words/on-paper.ts";
 
 const pageStyle = `
 @page { margin: 10mm; }
@@ -19,7 +20,7 @@ export interface Paper {
 export function paperDocument({ title, style, article }: Paper): string {
   const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
   return markup`<!doctype html>
-<html lang="en">
+<html lang="${onPaperWords.languageTag}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">

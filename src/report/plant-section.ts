@@ -4,7 +4,8 @@ import type { StudyState } from "../study/schema/records.ts";
 import { markup, type Markup } from "./markup.ts";
 import type { SeriesReport } from "./series-report.ts";
 import { table } from "./table.ts";
-import { notMeasured, type PaperWords } from "./words.ts";
+import { onPaperWords } from "../words/on-paper.ts";
+import type { PaperWords } from "./words.ts";
 
 type Row = [string, (one: CaseChain) => string];
 
@@ -57,7 +58,7 @@ function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words:
 }
 
 const maybe = <T>(value: T | null | undefined, text: (value: T) => string) =>
-  value === null || value === undefined ? notMeasured : text(value);
+  value === null || value === undefined ? onPaperWords.notMeasured : text(value);
 
 function polymerRows(index: number, named: boolean, words: PaperWords, currency: string): Row[] {
   const prefix = named ? `${index === 0 ? "A" : "B"}: ` : "";

@@ -1,3 +1,4 @@
+import type { PumpLine } from "../plant/pump-line.ts";
 import { bandFor } from "../study/derive/plant-check.ts";
 import { calibrationAge, settingWords } from "../study/derive/plant-pump.ts";
 import { machineChain } from "../study/derive/plant-machine.ts";
@@ -8,7 +9,9 @@ import type { QuantityKind } from "../units/display.ts";
 import { markup, type Markup } from "./markup.ts";
 import { calibrationWords } from "./sheet-basis.ts";
 import { facts, table } from "./table.ts";
-import { notMeasured, type PaperWords } from "./words.ts";
+import type { PaperWords } from "./words.ts";
+import { onPaperWords } from "../words/on-paper.ts";
+import { pumpReportWords } from "../words/pump-report.ts";
 
 const byId = <T extends { id: string }>(records: Readonly<Record<string, T>>): T[] =>
   Object.values(records).sort((a, b) => (a.id < b.id ? -1 : 1));
@@ -16,31 +19,33 @@ const byId = <T extends { id: string }>(records: Readonly<Record<string, T>>): T
 /** Make-downs, pumps with their draw-downs and lines, cylinder checks. */
 export function pumpsSection(state: StudyState, now: string, words: PaperWords): Markup {
   const pumps = byId(state.pump);
-  const share = (pct: number | null) => (pct === null ? notMeasured : `${words.entered(pct)} %`);
-  return markup`<section><h2>Make-down and pumps</h2>
+  const share = (pct: number | null) => (pct === null ? onPaperWords.notMeasured : `${words.entered(pct)} %`);
+  return markup`<section><h2>${pumpReportWords.title}</h2>
 ${table(
-  "Make-down at the plant",
+  pumpReportWords.makeDown.caption,
   [
-    "lot at the plant",
-    "lot on the bench",
-    "solution, active",
-    "after carrier water",
-    "batch",
-    "ageing",
-    "injected at",
+    pumpReportWords.makeDown.lotAtPlant,
+    pumpReportWords.makeDown.lotOnBench,
+    pumpReportWords.makeDown.solution,
+    pumpReportWords.makeDown.carrier,
+    pumpReportWords.makeDown.batch,
+    pumpReportWords.makeDown.ageing,
+    pumpReportWords.makeDown.injected,
   ].map((head) => ({ head })),
   byId(state.makeDown).map((one) => [
-    `${state.product[one.productId]?.label ?? ""}, ${state.product[one.productId]?.lot || "lot not noted"}`,
-    one.productId === one.benchProductId ? "the same" : (state.product[one.benchProductId]?.label ?? ""),
+    `${state.product[one.productId]?.label ?? ""}, ${state.product[one.productId]?.lot || onPaperWords.lotNotNoted}`,
+    one.productId === one.benchProductId
+      ? pumpReportWords.makeDown.same
+      : (state.product[one.benchProductId]?.label ?? ""),
     share(one.solutionActivePct),
-    one.carrierActivePct === null ? "none" : share(one.carrierActivePct),
-    one.batchL === null ? "not given" : words.both(one.batchL, "volumeL"),
-    one.ageingMin === null ? "not given" : `${words.entered(one.ageingMin)} min`,
-    one.injectionPoint || "not noted",
+    one.carrierActivePct === null ? onPaperWords.none : share(one.carrierActivePct),
+    one.batchL === null ? onPaperWords.notGiven : words.both(one.batchL, "volumeL"),
+    one.ageingMin === null ? onPaperWords.notGiven : `${words.entered(one.ageingMin)} min`,
+    one.injectionPoint || onPaperWords.notNoted,
   ]),
-  "none entered",
+  pumpReportWords.makeDown.none,
 )}
-${pumps.length === 0 ? markup`<p class="gap">No pump is entered.</p>` : pumps.map((pump) => pumpBlock(state, pump, now, words))}</section>`;
+${pumps.length === 0 ? markup`<p class="gap">${pumpReportWords.noPump}</p>` : pumps.map((pump) => pumpBlock(state, pump, now, words))}</section>`;
 }
 
 function pumpBlock(state: StudyState, pump: RecordOf<"pump">, now: string, words: PaperWords): Markup {
@@ -50,43 +55,39 @@ function pumpBlock(state: StudyState, pump: RecordOf<"pump">, now: string, words
   const product = makeDown ? state.product[makeDown.productId] : undefined;
   const model = chain.model.ok ? chain.model.value : null;
   const line = chain.line.ok
-    ? model?.used === "curve"
-      ? `a curve through ${chain.line.value.n} draw-downs; scatter ${chain.line.value.residualSd === null ? "not known" : `${words.number(chain.line.value.residualSd, 3)} ${unit}/min`}`
-      : `${words.number(chain.line.value.intercept)} + ${words.number(chain.line.value.slope)} × setting, ${unit}/min; scatter ${chain.line.value.residualSd === null ? "not known (two draw-downs)" : `${words.number(chain.line.value.residualSd, 3)} ${unit}/min`}`
-    : `none: ${chain.line.message}`;
+    ? lineWords(chain.line.value, model?.used === "curve", unit, words)
+    : pumpReportWords.noLine(chain.line.message);
   const check = chain.metering.ok
     ? chain.metering.value
-        .map(({ name, value, limit, within, missing }) =>
-          value === null
-            ? `${name} not measured (${missing})`
-            : `${name} ${words.number(value, 3)}${name === "turndown" ? " : 1" : " %"} (${within ? "within" : "outside"} ${words.entered(limit)})`,
-        )
+        .map(({ name, value, limit, within, missing }) => {
+          const what = pumpReportWords.metering[name];
+          if (value === null) return pumpReportWords.notMeasured(what, missing);
+          const measured = `${what} ${words.number(value, 3)}${name === "turndown" ? " : 1" : " %"}`;
+          return pumpReportWords[within ? "within" : "outside"](measured, words.entered(limit));
+        })
         .join(", ")
-    : notMeasured;
+    : onPaperWords.notMeasured;
   const checks = byId(state.cylinderCheck).filter(({ pumpId }) => pumpId === pump.id);
   return markup`<h3>${pump.label}</h3>
 ${facts([
-  [
-    "Moves",
-    `${pump.stream === "neat" ? "neat product" : "solution"} of ${product?.label ?? "a product that is not entered"}`,
-  ],
-  ["Calibration", calibrationWords(chain, now, words)],
-  ["Setting", settingWords(pump)],
-  ["Line", `${line}.${model ? ` ${model.reason}` : ""}`],
-  ["Age", calibrationAge(chain, now).words],
-  ...chain.changes.map((change): [string, string] => ["STALE", change]),
-  ["API 675-style check", check],
-  ...(pump.note ? [["Note", pump.note] as [string, string]] : []),
+  [pumpReportWords.moves, pumpReportWords.stream[pump.stream](product?.label ?? pumpReportWords.noProduct)],
+  [pumpReportWords.calibration, calibrationWords(chain, now, words)],
+  [pumpReportWords.setting, settingWords(pump)],
+  [pumpReportWords.lineHead, model ? pumpReportWords.lineAndReason(line, model.reason) : `${line}.`],
+  [pumpReportWords.age, calibrationAge(chain, now).words],
+  ...chain.changes.map((change): [string, string] => [pumpReportWords.stale, change]),
+  [pumpReportWords.check, check],
+  ...(pump.note ? [[pumpReportWords.note, pump.note] as [string, string]] : []),
 ])}
 ${table(
-  "Draw-downs",
+  pumpReportWords.draws.caption,
   [
-    { head: `setting, ${pump.settingUnit}` },
-    { head: `caught, ${unit}`, number: true },
-    { head: "seconds", number: true },
-    { head: `flow, ${unit}/min`, number: true },
-    { head: "taken" },
-    { head: "left out, note" },
+    { head: pumpReportWords.draws.setting(pump.settingUnit) },
+    { head: pumpReportWords.draws.caught(unit), number: true },
+    { head: pumpReportWords.draws.seconds, number: true },
+    { head: pumpReportWords.draws.flow(unit), number: true },
+    { head: pumpReportWords.draws.taken },
+    { head: pumpReportWords.draws.leftOutAndNote },
   ],
   chain.draws.map((draw) => [
     words.entered(draw.setting),
@@ -94,39 +95,53 @@ ${table(
     words.entered(draw.seconds),
     words.number((draw.amount / draw.seconds) * 60),
     words.moment(draw.takenAt),
-    [draw.leftOut ? "LEFT OUT" : "", draw.note].filter((text) => text !== "").join(": "),
+    [draw.leftOut ? pumpReportWords.draws.leftOut : "", draw.note].filter((text) => text !== "").join(": "),
   ]),
-  "none yet",
+  pumpReportWords.draws.none,
 )}
 ${table(
-  "Cylinder checks",
+  pumpReportWords.checks.caption,
   [
-    { head: "when" },
-    { head: "by" },
-    { head: "setting", number: true },
-    { head: "caught", number: true },
-    { head: "good from, to" },
-    { head: "pump" },
+    { head: pumpReportWords.checks.when },
+    { head: pumpReportWords.checks.by },
+    { head: pumpReportWords.checks.setting, number: true },
+    { head: pumpReportWords.checks.caught, number: true },
+    { head: pumpReportWords.checks.goodFrom },
+    { head: pumpReportWords.checks.pump },
   ],
   checks.map((one) => {
     const band = bandFor(chain, one.setting, one.seconds);
     return [
       words.moment(one.takenAt),
-      one.byName || "nobody named",
+      one.byName || pumpReportWords.checks.nobody,
       `${words.number(one.setting)} ${settingWords(pump)}`,
-      `${words.entered(one.amount)} ${unit} in ${words.entered(one.seconds)} s`,
+      pumpReportWords.checks.caughtIn(`${words.entered(one.amount)} ${unit}`, words.entered(one.seconds)),
       band.ok
-        ? `${words.number(band.value.low, 3)} to ${words.number(band.value.high, 3)} ${unit}`
-        : `no band: ${band.message}`,
+        ? onPaperWords.range(words.number(band.value.low, 3), `${words.number(band.value.high, 3)} ${unit}`)
+        : pumpReportWords.checks.noBand(band.message),
       !band.ok
-        ? "not judged"
+        ? pumpReportWords.checks.notJudged
         : one.amount >= band.value.low && one.amount <= band.value.high
-          ? "within its band"
-          : "OUTSIDE its band",
+          ? pumpReportWords.checks.within
+          : pumpReportWords.checks.outside,
     ];
   }),
-  "none made",
+  pumpReportWords.checks.none,
 )}`;
+}
+
+/** A pump's line or curve with its scatter. */
+function lineWords(line: PumpLine, isCurve: boolean, unit: string, words: PaperWords): string {
+  const { residualSd, intercept, slope, n } = line;
+  const scatter = residualSd === null ? null : `${words.number(residualSd, 3)} ${unit}/min`;
+  return isCurve
+    ? pumpReportWords.curve(n, scatter ?? onPaperWords.notKnown)
+    : pumpReportWords.line(
+        words.number(intercept),
+        words.number(slope),
+        unit,
+        scatter ?? pumpReportWords.twoDraws,
+      );
 }
 
 /** The machine's own limits against the load of each feed case. */
@@ -138,30 +153,30 @@ export function machineSection(
 ): Markup {
   const machines = byId(state.machine);
   if (machines.length === 0)
-    return markup`<section><h2>Machine</h2><p class="gap">No machine is entered.</p></section>`;
-  return markup`<section><h2>Machine</h2>${machines.map(
+    return markup`<section><h2>${pumpReportWords.machine.title}</h2><p class="gap">${pumpReportWords.machine.none}</p></section>`;
+  return markup`<section><h2>${pumpReportWords.machine.title}</h2>${machines.map(
     (machine) => markup`<h3>${machine.label}</h3>
 ${facts([
   [
-    "Effective width",
-    machine.effectiveWidthM === null ? "not given" : `${words.entered(machine.effectiveWidthM)} m`,
+    pumpReportWords.machine.width,
+    machine.effectiveWidthM === null ? onPaperWords.notGiven : `${words.entered(machine.effectiveWidthM)} m`,
   ],
   [
-    "Hydraulic limit",
+    pumpReportWords.machine.hydraulic,
     machine.hydraulicLimitM3PerH === null
-      ? "not given"
+      ? onPaperWords.notGiven
       : words.both(machine.hydraulicLimitM3PerH, "flowM3PerH"),
   ],
   [
-    "Feed solids",
+    pumpReportWords.machine.feedSolids,
     machine.feedLowPct === null || machine.feedHighPct === null
-      ? "not given"
-      : `${words.entered(machine.feedLowPct)} to ${words.entered(machine.feedHighPct)} %`,
+      ? onPaperWords.notGiven
+      : onPaperWords.range(words.entered(machine.feedLowPct), `${words.entered(machine.feedHighPct)} %`),
   ],
   [
-    "Loading limits",
+    pumpReportWords.machine.loadings,
     machine.loadings.length === 0
-      ? "not given"
+      ? onPaperWords.notGiven
       : machine.loadings
           .map(
             ({ sludgeClass, kgPerHPerM }) =>
@@ -169,36 +184,36 @@ ${facts([
           )
           .join("; "),
   ],
-  ["Class of sludge that counts", machine.loadingClass || "not picked"],
-  ...(machine.note ? [["Note", machine.note] as [string, string]] : []),
+  [pumpReportWords.machine.countingClass, machine.loadingClass || pumpReportWords.machine.notPicked],
+  ...(machine.note ? [[pumpReportWords.note, machine.note] as [string, string]] : []),
 ])}
 ${table(
-  "The machine's own limits against each feed case",
+  pumpReportWords.machine.caption,
   [
-    { head: "check" },
-    { head: "feed case" },
-    { head: "value", number: true },
-    { head: "limits" },
-    { head: "state" },
-    { head: "what to do" },
+    { head: pumpReportWords.machine.check },
+    { head: pumpReportWords.machine.feedCase },
+    { head: pumpReportWords.machine.value, number: true },
+    { head: pumpReportWords.machine.limits },
+    { head: pumpReportWords.machine.state },
+    { head: pumpReportWords.machine.advice },
   ],
   cases.flatMap((one) =>
     machineChain(machine, one.feed, sample).map(({ title, figure, quantity, check }) => [
       title,
       one.feedCase.label,
-      figure.value === null ? "not known" : words.both(figure.value, quantity, 3),
+      figure.value === null ? onPaperWords.notKnown : words.both(figure.value, quantity, 3),
       limitWords(check.low, check.high, quantity, words),
-      check.state,
+      pumpReportWords.machine.states[check.state],
       check.words,
     ]),
   ),
-  "no feed case",
+  pumpReportWords.machine.noFeedCase,
 )}`,
-  )}<p>Outside a limit: lower the load or the flow, and ask the machine's supplier and a licensed engineer.</p></section>`;
+  )}<p>${pumpReportWords.machine.outsideAdvice}</p></section>`;
 }
 
 function limitWords(low: number | null, high: number | null, kind: QuantityKind, words: PaperWords): string {
   if (low !== null && high !== null) return words.range(low, high, kind);
-  if (high !== null) return `at most ${words.both(high, kind, 3)}`;
-  return low === null ? "not given" : `at least ${words.both(low, kind, 3)}`;
+  if (high !== null) return pumpReportWords.machine.atMost(words.both(high, kind, 3));
+  return low === null ? onPaperWords.notGiven : pumpReportWords.machine.atLeast(words.both(low, kind, 3));
 }

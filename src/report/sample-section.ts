@@ -3,22 +3,24 @@ import { stockChain } from "../study/derive/stock.ts";
 import type { RecordOf, StudyState } from "../study/schema/records.ts";
 import { markup, type Markup } from "./markup.ts";
 import { facts, table } from "./table.ts";
-import { notMeasured, type PaperWords } from "./words.ts";
+import type { PaperWords } from "./words.ts";
+import { onPaperWords } from "../words/on-paper.ts";
+import { reportWords } from "../words/report.ts";
 
 const byId = <T extends { id: string }>(table: Readonly<Record<string, T>>): T[] =>
   Object.values(table).sort((a, b) => (a.id < b.id ? -1 : 1));
 
 /** A reason pressed for leaving something out, with its words. */
-export function leftOutWords(leftOut: { reason: string; note: string } | null): string {
+export function leftOutWords(leftOut: RecordOf<"jar">["leftOut"]): string {
   if (leftOut === null) return "";
-  return `${leftOut.reason.replaceAll("-", " ")}${leftOut.note ? ` (${leftOut.note})` : ""}`;
+  return `${onPaperWords.leftOut[leftOut.reason]}${leftOut.note ? ` (${leftOut.note})` : ""}`;
 }
 
 /** Every sample with its dishes, solids and density. */
 export function samplesSection(state: StudyState, words: PaperWords): Markup {
   const samples = byId(state.sample);
-  return markup`<section><h2>Samples</h2>
-${samples.length === 0 ? markup`<p class="gap">No sample yet.</p>` : samples.map((one) => sampleBlock(state, one, words))}</section>`;
+  return markup`<section><h2>${reportWords.sample.title}</h2>
+${samples.length === 0 ? markup`<p class="gap">${reportWords.sample.none}</p>` : samples.map((one) => sampleBlock(state, one, words))}</section>`;
 }
 
 function sampleBlock(state: StudyState, sample: RecordOf<"sample">, words: PaperWords): Markup {
@@ -26,35 +28,50 @@ function sampleBlock(state: StudyState, sample: RecordOf<"sample">, words: Paper
   const stream = state.stream[sample.streamId];
   const { temperatureC } = sample;
   const unit = (value: number | null, text: string) =>
-    value === null ? notMeasured : `${words.entered(value)} ${text}`.trim();
+    value === null ? onPaperWords.notMeasured : `${words.entered(value)} ${text}`.trim();
   return markup`<h3>${sample.label}</h3>
 ${facts([
   [
-    "Sludge",
-    `${stream?.label ?? ""}${stream?.sludgeClass ? `, ${stream.sludgeClass.replaceAll("-", " ")}` : ", class not noted"}${stream?.place ? `, ${stream.place}` : ""}`,
+    reportWords.sample.sludge,
+    `${stream?.label ?? ""}${stream?.sludgeClass ? `, ${reportWords.sample.classes[stream.sludgeClass]}` : `, ${reportWords.sample.noClass}`}${stream?.place ? `, ${stream.place}` : ""}`,
   ],
-  ["Taken", `${words.moment(sample.takenAt)}${sample.place ? `, ${sample.place}` : ", place not noted"}`],
-  ["Temperature", temperatureC === null ? notMeasured : words.both(temperatureC, "temperatureC", 3)],
-  ["pH; conductivity", `${unit(sample.ph, "")}; ${unit(sample.conductivityMsPerCm, "mS/cm")}`],
   [
-    "Total solids",
-    `${words.figure(chain.totalSolids)}${chain.stage === "provisional" ? " PROVISIONAL" : ""}`,
+    reportWords.sample.taken,
+    `${words.moment(sample.takenAt)}${sample.place ? `, ${sample.place}` : `, ${reportWords.sample.noPlace}`}`,
   ],
-  ["Volatile share", words.figure(chain.volatileSolids)],
-  ["Suspended solids", unit(sample.suspendedSolidsPct, "%")],
-  ["Density", `${words.figure(chain.density, 5)}. ${chain.densityNote}`],
-  ...(sample.note ? [["Note", sample.note] as [string, string]] : []),
+  [
+    reportWords.sample.temperature,
+    temperatureC === null ? onPaperWords.notMeasured : words.both(temperatureC, "temperatureC", 3),
+  ],
+  [reportWords.sample.phConductivity, `${unit(sample.ph, "")}; ${unit(sample.conductivityMsPerCm, "mS/cm")}`],
+  [
+    reportWords.sample.totalSolids,
+    chain.stage === "provisional"
+      ? reportWords.sample.provisional(words.figure(chain.totalSolids))
+      : words.figure(chain.totalSolids),
+  ],
+  [reportWords.sample.volatile, words.figure(chain.volatileSolids)],
+  [reportWords.sample.suspended, unit(sample.suspendedSolidsPct, "%")],
+  [reportWords.sample.density, `${words.figure(chain.density, 5)}. ${chain.densityNote}`],
+  ...(sample.note ? [[reportWords.note, sample.note] as [string, string]] : []),
 ])}
 ${chain.warnings.map((line) => markup`<p class="warning">${line}</p>`)}
 ${table(
-  "Dishes, in g",
+  reportWords.dishes.caption,
   [
-    { head: "dish" },
-    ...["empty", "with wet sludge", "dried", "ashed", "TS, %", "VS, %"].map((head) => ({
+    { head: reportWords.dishes.dish },
+    ...[
+      reportWords.dishes.empty,
+      reportWords.dishes.wet,
+      reportWords.dishes.dried,
+      reportWords.dishes.ashed,
+      reportWords.dishes.totalSolids,
+      reportWords.dishes.volatile,
+    ].map((head) => ({
       head,
       number: true,
     })),
-    { head: "left out" },
+    { head: reportWords.dishes.leftOut },
   ],
   chain.dishes.map(({ dish, totalSolids, volatileSolids }) => [
     dish.label,
@@ -66,48 +83,48 @@ ${table(
     words.number(volatileSolids.value),
     leftOutWords(dish.leftOut),
   ]),
-  "none weighed",
+  reportWords.dishes.none,
 )}`;
 }
 
 /** Products as supplied and the stock solutions made of them. */
 export function productsSection(state: StudyState, words: PaperWords): Markup {
   const currency = state.study["study"]?.currency ?? "";
-  return markup`<section><h2>Products and stock solutions</h2>
+  return markup`<section><h2>${reportWords.products.title}</h2>
 ${table(
-  "Products as supplied",
+  reportWords.products.caption,
   [
-    { head: "product" },
-    { head: "lot" },
-    { head: "form, charge" },
-    { head: "active, %", number: true },
-    { head: "density, kg/L (lb/gal)", number: true },
-    { head: `price, ${currency}/kg`, number: true },
-    { head: "what active means" },
+    { head: reportWords.products.product },
+    { head: reportWords.products.lot },
+    { head: reportWords.products.formAndCharge },
+    { head: reportWords.products.active, number: true },
+    { head: reportWords.products.density, number: true },
+    { head: reportWords.products.price(currency), number: true },
+    { head: reportWords.products.basis },
   ],
   byId(state.product).map((one) => [
     one.label,
-    one.lot || "not noted",
-    `${one.form.replaceAll("-", " ")}, ${one.charge ?? "charge not noted"}`,
+    one.lot || onPaperWords.notNoted,
+    `${reportWords.products.forms[one.form]}, ${one.charge === null ? reportWords.products.noCharge : reportWords.products.charges[one.charge]}`,
     `${words.entered(one.activePct)}${one.activeLimitPct === null ? "" : ` ± ${words.entered(one.activeLimitPct)}`}`,
-    one.densityKgPerL === null ? notMeasured : words.both(one.densityKgPerL, "densityKgPerL"),
-    one.pricePerKgNeat === null ? "not given" : words.entered(one.pricePerKgNeat),
-    one.activeBasisNote || "not noted",
+    one.densityKgPerL === null ? onPaperWords.notMeasured : words.both(one.densityKgPerL, "densityKgPerL"),
+    one.pricePerKgNeat === null ? onPaperWords.notGiven : words.entered(one.pricePerKgNeat),
+    one.activeBasisNote || onPaperWords.notNoted,
   ]),
-  "none entered",
+  reportWords.products.none,
 )}
 ${table(
-  "Stock solutions",
+  reportWords.stocks.caption,
   [
-    { head: "solution" },
-    { head: "of" },
-    { head: "neat, g", number: true },
-    { head: "whole, g", number: true },
-    { head: "active, %", number: true },
-    { head: "as supplied, %", number: true },
-    { head: "water" },
-    { head: "mixing started" },
-    { head: "usable from, until" },
+    { head: reportWords.stocks.solution },
+    { head: reportWords.stocks.of },
+    { head: reportWords.stocks.neat, number: true },
+    { head: reportWords.stocks.whole, number: true },
+    { head: reportWords.stocks.active, number: true },
+    { head: reportWords.stocks.asSupplied, number: true },
+    { head: reportWords.stocks.water },
+    { head: reportWords.stocks.started },
+    { head: reportWords.stocks.usable },
   ],
   byId(state.stock).map((one) => {
     const chain = stockChain(state, one.id);
@@ -116,15 +133,17 @@ ${table(
       chain.product.label,
       words.entered(one.neatMassG),
       words.entered(one.totalMassG),
-      chain.active.value === null ? `missing: ${chain.active.missing}` : words.number(chain.active.value),
+      chain.active.value === null
+        ? onPaperWords.missing(chain.active.missing ?? onPaperWords.anInput)
+        : words.number(chain.active.value),
       words.number(chain.asSupplied.value),
-      `${one.waterType || "not noted"}${one.waterTemperatureC === null ? "" : `, ${words.both(one.waterTemperatureC, "temperatureC", 3)}`}`,
+      `${one.waterType || onPaperWords.notNoted}${one.waterTemperatureC === null ? "" : `, ${words.both(one.waterTemperatureC, "temperatureC", 3)}`}`,
       words.moment(one.mixStartedAt),
       chain.usableFrom === null
-        ? "not known"
+        ? onPaperWords.notKnown
         : `${words.moment(chain.usableFrom)}, ${words.moment(chain.discardAfter)}`,
     ];
   }),
-  "none made",
+  reportWords.stocks.none,
 )}</section>`;
 }

@@ -5,6 +5,7 @@ import { seriesChain } from "../study/derive/jars.ts";
 import { analyseRows } from "../study/derive/points.ts";
 import type { StudyState } from "../study/schema/records.ts";
 import { writeSignificant } from "../units/number-entry.ts";
+import { reportWords } from "../words/report.ts";
 
 /** The curves of one series, however they were fitted. */
 export interface SeriesFits {
@@ -21,8 +22,7 @@ export function fitSeries(state: StudyState, seriesId: string): SeriesFits {
   const chain = seriesChain(state, seriesId);
   const mark = state.study["study"]?.decimalMark ?? ".";
   const { rows, labels } = analyseRows(chain);
-  if (rows.length === 0)
-    return { seriesId, analysis: null, workings: [], trouble: "no jar has a dose and a reading yet" };
+  if (rows.length === 0) return { seriesId, analysis: null, workings: [], trouble: reportWords.noReading };
   const result = analyseJars(rows, {
     name: chain.series.label,
     responses: responseSpecs,

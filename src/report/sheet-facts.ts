@@ -15,6 +15,8 @@ import type { PaperInput } from "./paper-input.ts";
 import { settingGrid, type SettingGrid } from "./setting-grid.ts";
 import { sheetState, type SheetState } from "./sheet-state.ts";
 import { paperWords, type PaperWords } from "./words.ts";
+import { onPaperWords } from "../words/on-paper.ts";
+import { sheetWords } from "../words/sheet.ts";
 
 /** What a setting sheet is made from. */
 export interface SheetInput extends PaperInput {
@@ -79,7 +81,7 @@ export function sheetFacts(input: SheetInput): SheetFacts {
     plant.cases[0] ??
     null;
   const missing = !feed
-    ? (plant.missing ?? "add a feed case: the flow and its solids")
+    ? (plant.missing ?? sheetWords.addFeedCase)
     : feed.rates.ok
       ? null
       : feed.rates.message;
@@ -120,13 +122,15 @@ function polymerFacts(
     dose: doseWords(polymer, words),
     asSupplied:
       product.activePct === null
-        ? "missing: the active share of the product"
-        : `${words.both(polymer.doseKgPerT / (product.activePct / 100), "doseKgPerT", 3)} as supplied`,
+        ? sheetWords.missingShare
+        : onPaperWords.asSupplied(
+            words.both(polymer.doseKgPerT / (product.activePct / 100), "doseKgPerT", 3),
+          ),
     setting: settingFact(polymer.pump, rated, missing, words),
     ...cylinderFacts(polymer.pump, rated, words),
     solution:
       makeDown?.solutionActivePct == null
-        ? "missing: the strength of the plant's solution"
+        ? sheetWords.missingStrength
         : solutionWords(makeDown.solutionActivePct, product.activePct, rated, words),
     water: rated ? waterWords(rated, words) : null,
     grid: rated && feed ? settingGrid(feed, cases, rated, words) : null,
@@ -135,17 +139,17 @@ function polymerFacts(
 
 /** The dose that the settings follow, with the bench dose and factor it comes from where one is in use. */
 function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words: PaperWords): string {
-  const dose = `${words.both(doseKgPerT, "doseKgPerT", 3)} active`;
+  const dose = onPaperWords.active(words.both(doseKgPerT, "doseKgPerT", 3));
   if (!factor?.factor.ok) return dose;
   const { factor: value, n } = factor.factor.value;
-  return `${dose} (bench ${words.number(benchDoseKgPerT, 3)} × plant factor ${words.number(value, 3)} of ${n} ${n === 1 ? "run" : "runs"})`;
+  return sheetWords.doseWithFactor(dose, words.number(benchDoseKgPerT, 3), words.number(value, 3), n);
 }
 
 function waterWords({ rates, polymer }: CasePolymer, words: PaperWords): string {
-  const makeUp = `make-up ${words.both(rates.makeUpWaterKgPerH, "kgPerH")}`;
+  const makeUp = words.both(rates.makeUpWaterKgPerH, "kgPerH");
   const to = polymer.makeDown?.carrierActivePct ?? null;
-  if (rates.carrierLPerH === undefined || to === null) return makeUp;
-  return `${makeUp}, carrier ${words.both(rates.carrierLPerH, "flowLPerH")} to reach ${words.entered(to)} % active`;
+  if (rates.carrierLPerH === undefined || to === null) return sheetWords.makeUp(makeUp);
+  return sheetWords.makeUpAndCarrier(makeUp, words.both(rates.carrierLPerH, "flowLPerH"), words.entered(to));
 }
 
 function solutionWords(
@@ -155,17 +159,12 @@ function solutionWords(
   words: PaperWords,
 ): string {
   const supplied =
-    activePct === null ? "" : `, ${words.number((100 * solutionPct) / activePct, 3)} % as supplied`;
+    activePct === null
+      ? ""
+      : `, ${sheetWords.pctAsSupplied(words.number((100 * solutionPct) / activePct, 3))}`;
   const flow = rated ? `, ${words.both(rated.rates.solutionLPerH, "flowLPerH")}` : "";
-  return `${words.entered(solutionPct)} % active${supplied}${flow}`;
+  return `${sheetWords.pctActive(words.entered(solutionPct))}${supplied}${flow}`;
 }
-
-const outside = {
-  above:
-    "No setting: needs more than the highest setting proven by draw-down. Another pump, a stronger solution, or draw-downs higher up.",
-  below:
-    "No setting: needs less than the lowest setting proven by draw-down. A weaker solution, a smaller pump, or draw-downs lower down.",
-};
 
 function settingFact(
   pump: PumpChain | null,
@@ -174,22 +173,26 @@ function settingFact(
   words: PaperWords,
 ): SettingFact {
   if (missing !== null || !rated)
-    return { kind: "words", text: `No setting. Missing: ${missing ?? "the rates"}.` };
-  if (!pump) return { kind: "words", text: "No setting. Missing: a pump with draw-downs." };
+    return { kind: "words", text: sheetWords.noSetting(missing ?? sheetWords.gaps.rates) };
+  if (!pump) return { kind: "words", text: sheetWords.noSetting(sheetWords.gaps.pump) };
   if (!pump.line.ok)
-    return { kind: "words", text: `No setting. Missing: ${pump.line.message}.`.replace("..", ".") };
+    return { kind: "words", text: sheetWords.noSetting(pump.line.message).replace("..", ".") };
   const { setting } = rated;
-  if (!setting) return { kind: "words", text: "No setting. Missing: the flow that the pump must give." };
+  if (!setting) return { kind: "words", text: sheetWords.noSetting(sheetWords.gaps.flow) };
   if (setting.pct === null)
-    return { kind: "words", text: setting.status === "below" ? outside.below : outside.above };
+    return { kind: "words", text: sheetWords.outside[setting.status === "below" ? "below" : "above"] };
   return {
     kind: "setting",
     text: words.number(setting.pct, 3),
     unit: settingWords(pump.pump),
     interval:
       setting.low === null || setting.high === null
-        ? "no interval: fewer than three draw-downs"
-        : `${words.number(setting.low, 3)} to ${words.number(setting.high, 3)} ${settingWords(pump.pump)} (95 %, pump line alone)`,
+        ? sheetWords.noInterval
+        : sheetWords.interval(
+            words.number(setting.low, 3),
+            words.number(setting.high, 3),
+            settingWords(pump.pump),
+          ),
   };
 }
 
@@ -207,22 +210,26 @@ function cylinderFacts(
     : words.both((pumpFlow * 60) / 1000, "flowLPerH", 3);
   const setting = rated?.setting?.pct ?? null;
   if (!pump.line.ok || setting === null) return { flow, cylinder: null, hasBand: false, bandNote: "" };
-  const vessel = weighed ? "on the balance" : "in the cylinder";
+  const caught = sheetWords.caught[weighed ? "balance" : "cylinder"];
   const line = pump.line.value;
   const band = bandFor(pump, setting, drawSeconds);
   if (!band.ok) {
     const expected = (flowAt(line, setting).flow * drawSeconds) / 60;
     return {
       flow,
-      cylinder: `${words.number(expected, 3)} ${unit} in ${drawSeconds} s ${vessel}`,
+      cylinder: caught(`${words.number(expected, 3)} ${unit}`, drawSeconds),
       hasBand: false,
-      bandNote: `No band: ${band.message}.`,
+      bandNote: sheetWords.noBand(band.message),
     };
   }
   const { expectedMl, low, high } = band.value;
   return {
     flow,
-    cylinder: `${words.number(expectedMl, 3)} ${unit} in ${drawSeconds} s ${vessel} (good from ${words.number(low, 3)} to ${words.number(high, 3)} ${unit})`,
+    cylinder: sheetWords.goodFrom(
+      caught(`${words.number(expectedMl, 3)} ${unit}`, drawSeconds),
+      words.number(low, 3),
+      `${words.number(high, 3)} ${unit}`,
+    ),
     hasBand: true,
     bandNote: widthWords(band.value),
   };
@@ -234,10 +241,13 @@ export function bandWords(polymers: PolymerFacts[], words: PaperWords): string {
     polymers.flatMap(({ polymer: { pump }, hasBand }) =>
       pump && hasBand
         ? [
-            `± ${words.entered(pump.pump.readingLimit)} ${pump.pump.measuredIn === "g" ? "g" : "mL"} and ± ${words.entered(pump.pump.watchLimitS)} s`,
+            sheetWords.readTo(
+              `${words.entered(pump.pump.readingLimit)} ${pump.pump.measuredIn === "g" ? "g" : "mL"}`,
+              words.entered(pump.pump.watchLimitS),
+            ),
           ]
         : [],
     ),
   );
-  return `Good from, to: 95 % of single draw-downs, read to ${[...limits].join(" or ")}. Outside: set again, or find the fault: suction, air, relief valve, strength.`;
+  return sheetWords.band(sheetWords.anyOf([...limits]));
 }

@@ -3,6 +3,7 @@ import { calibrationAge } from "../study/derive/plant-pump.ts";
 import { tableChain, type TableChain } from "../study/derive/plant-table.ts";
 import type { PlantChain } from "../study/derive/plant.ts";
 import type { StudyState } from "../study/schema/records.ts";
+import { sheetWords } from "../words/sheet.ts";
 
 /** Whether a sheet may be used, and until when. */
 export interface SheetState {
@@ -28,7 +29,9 @@ export function sheetState(state: StudyState, seriesId: string, plant: PlantChai
     ...table.moved,
     ...pumps.flatMap((pump) => [
       ...pump.changes.map((change) => `${pump.pump.label}: ${change}`),
-      ...(calibrationAge(pump, now).old ? [`${pump.pump.label} ${calibrationAge(pump, now).words}`] : []),
+      ...(calibrationAge(pump, now).old
+        ? [sheetWords.agedPump(pump.pump.label, calibrationAge(pump, now).words)]
+        : []),
     ]),
   ];
   const ends = pumps.flatMap(({ calibratedAt, pump }) =>

@@ -14,10 +14,12 @@ const common = `
 /** The setting sheet: one page of A4 or of Letter, nothing under 11 pt, the settings largest. */
 export const sheetStyle = `${common}
 .paper.sheet { display: grid; gap: 1.2mm; align-content: start; width: 186mm; max-width: 100%; font-size: 11pt; line-height: 1.1; }
-.paper.sheet:not(:has(.two)) { font-size: 12pt; line-height: 1.15; }
+.paper.sheet:not(:has(.two), :has(.banner)) { font-size: 12pt; line-height: 1.15; }
+.paper.sheet:has(.two) { gap: 0.7mm; line-height: 1.05; }
 .sheet h1 { font-size: 15pt; white-space: nowrap; }
 .sheet h2 { font-size: 12pt; }
 .sheet .banner { font-size: 20pt; line-height: 1.05; }
+.paper.sheet:has(.two) .banner { padding: 0.5mm 3mm; font-size: 17pt; }
 .sheet .banner .why { font-size: 11pt; font-weight: 400; line-height: 1.12; }
 .sheet .invented { font-weight: 700; text-align: center; }
 .sheet .head { display: flex; gap: 4mm; justify-content: space-between; align-items: baseline; border-bottom: 0.6mm solid #000; }
@@ -26,10 +28,11 @@ export const sheetStyle = `${common}
 .sheet .cards.two { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
 .sheet .card { display: grid; gap: 0.6mm; align-content: start; padding: 1.2mm 2mm; border: 0.5mm solid #000; }
 .sheet .setting { font-size: 60pt; font-weight: 700; line-height: 1; }
-.sheet .two .setting { font-size: 34pt; }
+.sheet .two .card { gap: 0.2mm; padding: 0.8mm 2mm; }
+.sheet .two .setting { font-size: 29pt; }
 .sheet .setting.none { font-size: 14pt; line-height: 1.15; }
 .sheet .cylinder { font-size: 15pt; font-weight: 700; line-height: 1.1; }
-.sheet .two .cylinder { font-size: 12pt; }
+.sheet .two .cylinder { font-size: 12pt; line-height: 1.05; }
 .sheet table { width: 100%; line-height: 1.1; }
 .sheet caption { text-align: left; font-weight: 600; }
 .sheet th, .sheet td { padding: 0 1mm; border-bottom: 0.2mm solid #000; }

@@ -17,6 +17,8 @@ import { seriesReport, type SeriesReport } from "./series-report.ts";
 import { reportStyle } from "./style.ts";
 import { facts, table } from "./table.ts";
 import { paperWords, type PaperWords } from "./words.ts";
+import { onPaperWords } from "../words/on-paper.ts";
+import { reportWords } from "../words/report.ts";
 
 /** What a trial report is made from: the study and the curves of its series, in the order they are to stand. */
 export interface ReportInput extends PaperInput {
@@ -36,35 +38,39 @@ export function trialReport(input: ReportInput): Paper {
     words,
   );
   return {
-    title: `Trial report: ${study?.name ?? "study"}`,
+    title: reportWords.titleOf(study?.name ?? onPaperWords.study),
     style: reportStyle,
     article: markup`<article class="paper report">
-<header><h1>Trial report: ${study?.name ?? "study"}</h1>
-${study?.invented && markup`<p class="banner">Every number here is invented: a demonstration</p>`}
+<header><h1>${reportWords.titleOf(study?.name ?? onPaperWords.study)}</h1>
+${study?.invented && markup`<p class="banner">${reportWords.invented}</p>`}
 ${facts([
-  ["Printed", `${words.moment(now)} by Flocwright ${input.version}, methods ${methodVersion}`],
-  ["History", historyWords(input.history, 64)],
+  [reportWords.printedHead, reportWords.printed(words.moment(now), input.version, methodVersion)],
+  [reportWords.history, historyWords(input.history, 64)],
   [
-    "People",
+    reportWords.people,
     Object.values(state.person)
-      .map(({ name, role }) => `${name} (${role})`)
-      .join(", ") || "nobody is named",
+      .map(({ name, role }) => `${name} (${reportWords.roles[role]})`)
+      .join(", ") || reportWords.nobody,
   ],
-  ...(study?.note ? [["Note", study.note] as [string, string]] : []),
+  ...(study?.note ? [[reportWords.note, study.note] as [string, string]] : []),
 ])}
 ${summary(series, words)}</header>
 ${samplesSection(state, words)}
 ${productsSection(state, words)}
-${series.length === 0 ? markup`<section><h2>Series</h2><p class="gap">No series yet.</p></section>` : series.map((one) => seriesSection(input, one, words))}
+${series.length === 0 ? markup`<section><h2>${reportWords.series}</h2><p class="gap">${reportWords.noSeries}</p></section>` : series.map((one) => seriesSection(input, one, words))}
 ${pumpsSection(state, now, words)}
 ${machineSection(state, cases, series[0]?.chain.sample ?? null, words)}
 ${runsSection(runs.tables, runs.sentences)}
-<section><h2>Cautions</h2><ul>${[...makeDownCautions(), ...plantCautions()].map((line) => markup`<li>${line}</li>`)}</ul></section>
-<section><h2>Methods and their sources</h2>${table(
-      "Every formula behind this report",
-      [{ head: "what" }, { head: "formula" }, { head: "source" }],
+<section><h2>${reportWords.cautions}</h2><ul>${[...makeDownCautions(), ...plantCautions()].map((line) => markup`<li>${line}</li>`)}</ul></section>
+<section><h2>${reportWords.methods.title}</h2>${table(
+      reportWords.methods.caption,
+      [
+        { head: reportWords.methods.what },
+        { head: reportWords.methods.formula },
+        { head: reportWords.methods.source },
+      ],
       methods.map(({ what, formula, source }) => [what, formula, source]),
-      "none",
+      onPaperWords.none,
     )}</section>
 </article>`,
   };
@@ -72,25 +78,34 @@ ${runsSection(runs.tables, runs.sentences)}
 
 function summary(series: SeriesReport[], words: PaperWords): Markup {
   return table(
-    "The answer so far",
-    [{ head: "series" }, { head: "dose, active" }, { head: "state" }, { head: "by" }],
+    reportWords.answer.caption,
+    [
+      { head: reportWords.answer.series },
+      { head: reportWords.answer.dose },
+      { head: reportWords.answer.state },
+      { head: reportWords.answer.by },
+    ],
     series.map(({ chain, decision }) => {
-      if (!decision) return [chain.series.label, "none approved", "not approved", "–"];
+      if (!decision)
+        return [chain.series.label, reportWords.answer.noneApproved, reportWords.answer.notApproved, "–"];
       const { doseAKgPerT, doseBKgPerT, byName, at } = decision.decision;
       const dose =
         doseBKgPerT === null
           ? words.both(doseAKgPerT, "doseKgPerT", 3)
-          : `A ${words.both(doseAKgPerT, "doseKgPerT", 3)}, B ${words.both(doseBKgPerT, "doseKgPerT", 3)}`;
+          : reportWords.answer.pair(
+              words.both(doseAKgPerT, "doseKgPerT", 3),
+              words.both(doseBKgPerT, "doseKgPerT", 3),
+            );
       return [chain.series.label, dose, decision.word, `${byName}, ${words.moment(at)}`];
     }),
-    "no series yet",
+    reportWords.answer.none,
   );
 }
 
 function seriesSection({ state }: ReportInput, one: SeriesReport, words: PaperWords): Markup {
   const sample = state.sample[one.chain.series.sampleId];
-  return markup`<section class="series"><h2>Series: ${one.chain.series.label}</h2>
-<p>On ${sample?.label ?? "a sample"}.</p>
+  return markup`<section class="series"><h2>${reportWords.seriesTitle(one.chain.series.label)}</h2>
+<p>${reportWords.onSample(sample?.label ?? reportWords.aSample)}</p>
 ${jarsSection(one.chain, words)}
 ${picturesSection(state, one.chain, words)}
 ${curvesSection(one, words)}

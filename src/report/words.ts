@@ -1,9 +1,7 @@
 import type { Figure } from "../study/derive/figure.ts";
 import { spreadToShown, toShown, unitText, type QuantityKind, type UnitSystem } from "../units/display.ts";
 import { decimalsFor, writeFixed, writeSignificant, type DecimalMark } from "../units/number-entry.ts";
-
-/** What stands where nobody measured or entered anything. */
-export const notMeasured = "not measured";
+import { onPaperWords } from "../words/on-paper.ts";
 
 /** How numbers and moments are written on paper. */
 export interface PaperWords {
@@ -29,7 +27,9 @@ export interface PaperWords {
 /** `utcOffsetMin` is the local clock's offset from UTC in minutes, for every moment printed. */
 export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords {
   const number = (value: number | null, digits = 4) =>
-    value === null || !Number.isFinite(value) ? notMeasured : writeSignificant(value, mark, digits);
+    value === null || !Number.isFinite(value)
+      ? onPaperWords.notMeasured
+      : writeSignificant(value, mark, digits);
   const one = (value: number, kind: QuantityKind, system: UnitSystem, digits = 4) =>
     `${number(toShown(value, kind, system), digits)} ${unitText(kind, system)}`.trim();
   const both = (value: number, kind: QuantityKind, digits = 4) => {
@@ -55,18 +55,18 @@ export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords 
     mark,
     number,
     fixed: (value, decimals) => writeFixed(value, decimals, mark),
-    entered: (value) => (value === null ? notMeasured : number(value, 12)),
+    entered: (value) => (value === null ? onPaperWords.notMeasured : number(value, 12)),
     one,
     both,
     range: (low, high, kind, digits = 3) => {
       const ends = (system: UnitSystem) =>
-        `${number(toShown(low, kind, system), digits)} to ${one(high, kind, system, digits)}`;
+        onPaperWords.range(number(toShown(low, kind, system), digits), one(high, kind, system, digits));
       return unitText(kind, "us") === unitText(kind, "metric")
         ? ends("metric")
         : `${ends("metric")} (${ends("us")})`;
     },
     figure: ({ value, spread: half, quantity, missing }, digits = 4) => {
-      if (value === null) return `missing: ${missing || "an input"}`;
+      if (value === null) return onPaperWords.missing(missing || onPaperWords.anInput);
       const metric = spread(value, half, quantity, "metric", digits);
       return unitText(quantity, "us") === unitText(quantity, "metric")
         ? metric
@@ -74,9 +74,10 @@ export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords 
     },
     moment: (at) => {
       const time = at === null ? NaN : Date.parse(at);
-      if (!Number.isFinite(time)) return "not noted";
+      if (!Number.isFinite(time)) return onPaperWords.notNoted;
       const local = new Date(time + utcOffsetMin * 60_000).toISOString();
-      return `${local.slice(0, 10)} ${local.slice(11, 16)} ${offsetWords(utcOffsetMin)}`;
+      const [year, month, day] = local.slice(0, 10).split("-") as [string, string, string];
+      return `${onPaperWords.date(year, month, day)} ${local.slice(11, 16)} ${offsetWords(utcOffsetMin)}`;
     },
   };
 }
@@ -92,8 +93,8 @@ function offsetWords(minutes: number): string {
 export function agoWords(at: string, now: string): string {
   const minutes = Math.round((Date.parse(now) - Date.parse(at)) / 60_000);
   if (!Number.isFinite(minutes)) return "";
-  if (minutes < 0) return "after this print";
-  if (minutes < 60) return `${minutes} min before this print`;
+  if (minutes < 0) return onPaperWords.ago.after;
+  if (minutes < 60) return onPaperWords.ago.minutes(minutes);
   const hours = Math.floor(minutes / 60);
-  return hours < 48 ? `${hours} h before this print` : `${Math.floor(hours / 24)} days before this print`;
+  return hours < 48 ? onPaperWords.ago.hours(hours) : onPaperWords.ago.days(Math.floor(hours / 24));
 }

@@ -39,6 +39,11 @@ export function registeredAreas(): LanguageTable {
   return Object.fromEntries([...areas].map(([name, { english }]) => [name, english]));
 }
 
+/** The language a window or a host begins with: what a person chose, else the system's where it is one of ours. */
+export function firstLanguage(chosen: Language | null, systemTag: string): Language {
+  return chosen ?? (/^de\b/i.test(systemTag) ? "german" : "english");
+}
+
 /** "1 jar", "3 jars": a count with the noun's form for it, in languages that know one and many. */
 export function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -31,6 +31,27 @@ afterAll(() => {
 
 test("every call of the contract has its handler, and there is no other", () => {
   expect(Object.keys(handlers).sort()).toEqual(Object.keys(contract).sort());
+});
+
+test("refusals are in the language that was asked for, down to what the disk says", async () => {
+  const refusals = async () => {
+    const other = createDispatcher(createContext({ ...context.support, folder: join(folder, "none") }));
+    const file = join(folder, "no.flocwright");
+    writeFileSync(file, "");
+    const list = (await call("shelf.list", {})) as { value: { entries: { trouble: string | null }[] } };
+    rmSync(file);
+    return [
+      ((await other("study.anchor", {})) as { message: string }).message,
+      list.value.entries.flatMap(({ trouble }) => trouble ?? []),
+    ];
+  };
+  expect(await call("host.speak", { language: "german", chosen: false })).toMatchObject({ ok: true });
+  expect(await refusals()).toEqual([
+    "Es ist keine Studie geöffnet.",
+    ["Diese Datei ist leer. Sie bleibt, wie sie ist."],
+  ]);
+  expect(await call("host.speak", { language: "english", chosen: false })).toMatchObject({ ok: true });
+  expect(await refusals()).toEqual(["No study is open.", ["This file is empty. It is left as it is."]]);
 });
 
 const seqNow = async () =>

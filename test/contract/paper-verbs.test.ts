@@ -96,6 +96,44 @@ describe("report", () => {
   });
 });
 
+describe("--language german", () => {
+  test("writes both papers in German, while the terminal goes on in English", () => {
+    const asSaid = verb("sheet", "d.flocwright", "--out", "de-s.html", "--language", "german");
+    expect({ code: asSaid.code, error: asSaid.error }).toEqual({ code: 0, error: "" });
+    expect(JSON.parse(asSaid.out)).toMatchObject({
+      status: "approved",
+      settings: [{ pump: "Neat pump P1", setting: "94.9 %" }],
+    });
+    const other = ["--series", "C-40 then E-42"];
+    const gap = verb("sheet", "d.flocwright", "--out", "de-t.html", "--language", "german", ...other);
+    expect(JSON.parse(gap.out)).toMatchObject({
+      status: "not approved",
+      missing: expect.stringMatching(/approve a dose/) as string,
+    });
+    expect(verb("report", "d.flocwright", "--out", "de-r.html", "--language", "german").code).toBe(0);
+    const [sheet, gaps, report] = ["de-s.html", "de-t.html", "de-r.html"].map((name) =>
+      readFileSync(join(folder, name), "utf8"),
+    );
+    for (const page of [sheet!, gaps!, report!]) {
+      expectSelfContained(page);
+      expect(page).toContain('<html lang="de">');
+    }
+    expect(sheet).toMatch(/Dosis freigegeben von Jon R\., \d\d\.\d\d\.\d{4} \d\d:\d\d UTC/);
+    expect(gaps).toContain("NICHT FREIGEGEBEN: nur zur Besprechung");
+    expect(report).toContain("Versuchsbericht: ");
+  });
+  test("English can be named too; another language is refused and nothing is written", () => {
+    expect(verb("sheet", "d.flocwright", "--out", "en-s.html", "--language", "english").code).toBe(0);
+    expect(readFileSync(join(folder, "en-s.html"), "utf8")).toContain('<html lang="en">');
+    for (const name of ["sheet", "report"]) {
+      const { code, out, error } = verb(name, "d.flocwright", "--out", "x.html", "--language", "latin");
+      expect({ code, out }).toEqual({ code: 2, out: "" });
+      expect(error.trim()).toBe('--language takes english or german, not "latin".');
+      expect(existsSync(join(folder, "x.html"))).toBe(false);
+    }
+  });
+});
+
 describe("bad input: one sentence, exit 2, nothing written", () => {
   const refused: [string, string[], RegExp][] = [
     ["no study named", ["--out", "x.html"], /^Name one study/],

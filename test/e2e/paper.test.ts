@@ -3,6 +3,7 @@ import { join } from "node:path";
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
 import { writeNewStudy } from "../../main/service/opening.ts";
+import type { Command } from "../../src/study/commands.ts";
 import { demoCommands } from "../../src/study/demo.ts";
 import { now, twoPolymerCommands } from "../unit/report/studies.ts";
 import { expect, runVerb, test } from "./app.ts";
@@ -186,6 +187,48 @@ test("two polymers with long names stay on one page, whole and readable", async 
     }
     await host.kill();
   }
+});
+
+test("the German setting sheet stays on one page of A4 and of Letter, whole and readable", async ({
+  app,
+  page,
+}) => {
+  const moved: Command = { do: "set", kind: "dish", id: "dish-1", fields: { dryG: 47.534 } };
+  const studies: [string, string, Command[], string][] = [
+    ["one", "E-42 alone", [], "94.9 %"],
+    ["moved", "E-42 alone", [moved], "ÜBERHOLT: hiernach keine Pumpe einstellen"],
+    ["two", "", twoPolymerCommands(48), "65.8 %"],
+  ];
+  for (const [name, series, more, words] of studies) {
+    const study = join(app.folder, `german-${name}.flocwright`);
+    const path = join(app.folder, `german-${name}.html`);
+    expect(writeNewStudy(study, [...demoCommands(now), ...more], "", now).ok).toBe(true);
+    const options = ["--out", path, "--language", "german", ...(series ? ["--series", series] : [])];
+    expect((await runVerb(["sheet", study, ...options])).code).toBe(0);
+    await page.goto(`file://${path}`);
+    expect(await axeFaults(page)).toEqual([]);
+    const { faults, smallest, setting } = await measure(page);
+    expect(faults, name).toEqual([]);
+    expect(smallest).toBeGreaterThanOrEqual(points(11) - 0.01);
+    expect(setting).toBeGreaterThanOrEqual(points(28));
+    for (const format of sizes) {
+      const pages = await pdfPages(await page.pdf({ format }));
+      expect(pages, `${name} on ${format}`).toHaveLength(1);
+      for (const found of [words, "Dosis freigegeben von", "Verlaufseintrag"])
+        expect(pages[0]).toContain(found);
+    }
+  }
+});
+
+test("nothing on the German report sticks out of it or is cut off", async ({ app, page }) => {
+  const study = join(app.folder, "german-report.flocwright");
+  const path = join(app.folder, "german-report.html");
+  expect(writeNewStudy(study, demoCommands(now), "", now).ok).toBe(true);
+  expect((await runVerb(["report", study, "--out", path, "--language", "german"])).code).toBe(0);
+  await page.goto(`file://${path}`);
+  await page.emulateMedia({ media: "print" });
+  expect((await measure(page)).faults).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test("the report shows the whole trial, prints it, and is saved as one file that needs nothing else", async ({

@@ -83,6 +83,7 @@ export class BrowserWindow extends EventEmitter {
 }
 
 export const app = Object.assign(new EventEmitter(), {
+  getLocale: () => process.env.STAND_IN_LOCALE ?? "en",
   requestSingleInstanceLock: () => process.env.STAND_IN_SECOND !== "yes",
   isPackaged: process.env.STAND_IN_PACKAGED === "yes",
   isReady: () => true,

@@ -85,6 +85,12 @@ describe("the built desktop entry under a stand-in for the electron module", () 
     expect(seen["spellChecker"]).toBe(false);
     expect(JSON.stringify(seen["menus"])).not.toMatch(/help|devtools|reload/i);
   });
+  test("its menu speaks the system's language from the start, where it is one of ours", () => {
+    expect(seen["menus"]).toContain("View");
+    const german = drive({ STAND_IN_LOCALE: "de-AT" })["menus"];
+    expect(german).toContain("Ansicht");
+    expect(german).not.toContain("View");
+  });
   test("its protocol serves the build under a strict policy and nothing outside it", () => {
     expect(seen["index"]).toMatchObject({
       status: 200,

@@ -4,7 +4,7 @@ import { app, dialog, ipcMain, protocol, session, type BrowserWindow } from "ele
 // By name, so that the build takes in the version and not what stands beside it.
 import { version } from "../../../package.json";
 import { createDispatcher } from "../../dispatch.ts";
-import { closeContext, createContext, openAtStart } from "../../service.ts";
+import { closeContext, createContext, openAtStart, speakFirst } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
 import { guardContents, guardSession } from "./guards.ts";
 import { setMenu } from "./menu.ts";
@@ -15,8 +15,9 @@ import { isOwnPage } from "./sender.ts";
 import { settlePage } from "./settle.ts";
 import { studyArgument } from "./study-argument.ts";
 import { loadHome, openWindow } from "./window.ts";
+import { hostWords } from "../../../src/words/hosts.ts";
 
-const filters = [{ name: "Flocwright study", extensions: ["flocwright"] }];
+const filters = () => [{ name: hostWords.study, extensions: ["flocwright"] }];
 const here = import.meta.dirname;
 
 protocol.registerSchemesAsPrivileged([
@@ -34,11 +35,11 @@ const context = createContext({
   folder: process.env["FLOCWRIGHT_FOLDER"] ?? join(homedir(), "Flocwright"),
   dialogs: {
     chooseOpen: async () => {
-      const chosen = await dialog.showOpenDialog({ filters, properties: ["openFile"] });
+      const chosen = await dialog.showOpenDialog({ filters: filters(), properties: ["openFile"] });
       return chosen.filePaths[0] ?? null;
     },
     chooseSave: async (name) => {
-      const chosen = await dialog.showSaveDialog({ filters, defaultPath: `${name}.flocwright` });
+      const chosen = await dialog.showSaveDialog({ filters: filters(), defaultPath: `${name}.flocwright` });
       return chosen.filePath ?? null;
     },
   },
@@ -51,26 +52,31 @@ async function openNamed(path: string): Promise<void> {
   if (window) {
     const how = await settlePage(window);
     if (how === "unsaved") {
-      dialog.showErrorBox(
-        "The other study was not opened",
-        "Something typed in this window is not saved yet.",
-      );
+      dialog.showErrorBox(hostWords.otherNotOpened, hostWords.unsavedHere);
       return;
     }
   }
   const opened = openAtStart(context, path);
-  if (!opened.ok) dialog.showErrorBox("This study could not be opened", opened.message);
+  if (!opened.ok) dialog.showErrorBox(hostWords.notOpened, opened.message);
   else if (window) await loadHome(window);
 }
 
-function start(): void {
+/** Answers a page's call; the menu follows the language that a page chose. */
+async function answer(name: string, input: unknown, opening: unknown): Promise<unknown> {
+  const answered = await dispatch(name, input, opening);
+  if (name === "host.speak") setMenu(process.platform);
+  return answered;
+}
+
+async function start(): Promise<void> {
+  await speakFirst(context, app.getLocale());
   guardSession(session.defaultSession);
   setMenu(process.platform);
   protocol.handle(appScheme, pageHandler(loadPages(join(here, "..", "renderer"))));
   ipcMain.handle(callChannel, (event, name: unknown, input: unknown, opening: unknown) =>
     isOwnPage(event, window?.webContents)
-      ? dispatch(typeof name === "string" ? name : "", input, opening)
-      : { ok: false, code: "refused", message: "This page may not call Flocwright." },
+      ? answer(typeof name === "string" ? name : "", input, opening)
+      : { ok: false, code: "refused", message: hostWords.pageMayNot },
   );
   if (asked) void openNamed(asked);
   window = openWindow(join(here, "..", "preload", "preload.cjs"), app.isPackaged);

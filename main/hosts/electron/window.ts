@@ -1,6 +1,7 @@
 import { BrowserWindow, dialog } from "electron";
 import { home } from "./names.ts";
 import { settlePage } from "./settle.ts";
+import { hostWords } from "../../../src/words/hosts.ts";
 
 const crashWindowMs = 60_000;
 const crashesInARow = 3;
@@ -55,9 +56,9 @@ function recoverFromCrashes(window: BrowserWindow): void {
 async function askAfterCrashes(window: BrowserWindow): Promise<boolean> {
   const { response } = await dialog.showMessageBox(window, {
     type: "warning",
-    message: "The screens stopped several times within a minute.",
-    detail: "Everything that had been saved is in the study file.",
-    buttons: ["Load them again", "Close"],
+    message: hostWords.crashed,
+    detail: hostWords.savedIsThere,
+    buttons: [hostWords.loadAgain, hostWords.close],
     cancelId: 1,
   });
   if (response !== 0) {
@@ -85,9 +86,9 @@ function closeWhenSaved(window: BrowserWindow): void {
 async function closeUnsaved(window: BrowserWindow): Promise<boolean> {
   const { response } = await dialog.showMessageBox(window, {
     type: "warning",
-    message: "Something typed here is not saved yet.",
-    detail: "The study file cannot be written at the moment. If you close now, what was not saved is lost.",
-    buttons: ["Stay", "Close without saving it"],
+    message: hostWords.unsaved,
+    detail: hostWords.unsavedLost,
+    buttons: [hostWords.stay, hostWords.closeUnsaved],
     defaultId: 0,
     cancelId: 0,
   });

@@ -8,29 +8,37 @@ import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
 import { models } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
+import { doseReport } from "./dose-report.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
 import { history } from "./history.ts";
+import { hosts } from "./hosts.ts";
 import { imports } from "./imports.ts";
 import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
 import { numberEntry } from "./number-entry.ts";
+import { onPaper } from "./on-paper.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
 import { pumpChain } from "./pump-chain.ts";
+import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
 import { record } from "./record.ts";
 import { kinds } from "./records.ts";
+import { report } from "./report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
 import { schema } from "./schema.ts";
+import { service } from "./service.ts";
+import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
 import { shell } from "./shell.ts";
 import { stockChain } from "./stock-chain.ts";
+import { storage } from "./storage.ts";
 import { strip } from "./strip.ts";
 import { studies } from "./studies.ts";
 import { summaries } from "./summaries.ts";
@@ -48,9 +56,11 @@ export const german: LanguageTable = {
   choiceChain,
   columns,
   decisionChain,
+  doseReport,
   factorChain,
   feedChain,
   history,
+  hosts,
   imports,
   invariants,
   jarChain,
@@ -59,19 +69,25 @@ export const german: LanguageTable = {
   machineChain,
   models,
   numberEntry,
+  onPaper,
   plantChain,
   plantDose,
   plantFormulas,
   plantInputs,
   pumpChain,
+  pumpReport,
   qualityFlags,
   record,
+  report,
   sampleChain,
   sampleRoom,
   schema,
+  service,
+  sheet,
   sheets,
   shell,
   stockChain,
+  storage,
   strip,
   studies,
   summaries,

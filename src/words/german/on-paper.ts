@@ -1,0 +1,56 @@
+import { counted } from "../language.ts";
+import type { onPaperWords } from "../on-paper.ts";
+
+export const onPaper: typeof onPaperWords = {
+  languageTag: "de",
+  study: "Studie",
+  notMeasured: "nicht gemessen",
+  notNoted: "nicht notiert",
+  notGiven: "nicht angegeben",
+  notKnown: "nicht bekannt",
+  none: "keine",
+  missing: (what) => `fehlt: ${what}`,
+  anInput: "eine Eingabe",
+  lotNotNoted: "Charge nicht notiert",
+  open: "offen",
+  range: (low, high) => `${low} bis ${high}`,
+  active: (amount) => `${amount} WS`,
+  asSupplied: (amount) => `${amount} Handelsware`,
+  date: (year, month, day) => `${day}.${month}.${year}`,
+  history: (entries, hash) => `Verlaufseintrag ${entries}, Hash ${hash}`,
+  historyBegins: (entries, hash) => `Verlaufseintrag ${entries}, Hash ab ${hash}`,
+  brokenHistory: (history) => `${history} (DIE KETTE DES VERLAUFS IST GEBROCHEN)`,
+  ago: {
+    after: "nach diesem Druck",
+    minutes: (minutes) => `${minutes} min vor diesem Druck`,
+    hours: (hours) => `${hours} h vor diesem Druck`,
+    days: (days) => `${days} Tage vor diesem Druck`,
+  },
+  leftOut: {
+    spilled: "verschüttet",
+    "wrong-dose": "falsche Dosis",
+    "mixing-failed": "Rühren misslungen",
+    "timer-missed": "Zeit verpasst",
+    "reading-failed": "Ablesung misslungen",
+    "sample-changed": "Probe verändert",
+    other: "anderes",
+  },
+  feedSizes: { least: "geringster", usual: "üblicher", most: "größter" },
+  streams: { neat: "Handelsware", solution: "Lösung" },
+  rules: {
+    "cheapest-in-limits": "günstigste innerhalb aller Grenzwerte",
+    minimum: "Optimum einer Messgröße",
+    knee: "Knick einer Messgröße",
+    "near-least-cost": "kleinste innerhalb 1 % der geringsten Kosten",
+    "least-cost": "geringste Gesamtkosten",
+    desirability: "größte Erwünschtheit",
+    own: "eigenes Urteil",
+  },
+  calibration: {
+    noPump: "fehlt: eine Pumpe mit Auslitermessungen",
+    noDraws: "fehlt: Auslitermessungen",
+    draws: (count, low, high, unit) =>
+      `${counted(count, "Auslitermessung", "Auslitermessungen")} von ${low} bis ${high} ${unit}`,
+    noDate: "Datum nicht notiert",
+  },
+};
