@@ -6,6 +6,8 @@ import { handlers, type Context } from "./service.ts";
 const unbound: ReadonlySet<string> = new Set<CallName>([
   "host.about",
   "shelf.list",
+  "recent.list",
+  "recent.forget",
   "study.create",
   "study.createDemo",
   "study.open",

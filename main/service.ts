@@ -26,6 +26,7 @@ import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
+import { forgetRecent, listRecent } from "./service/recent.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
@@ -66,6 +67,8 @@ export const handlers: Handlers = {
       savesPdf: support.savePdf !== undefined,
     }),
   "shelf.list": (context) => ok({ folder: context.support.folder, entries: listShelf(context) }),
+  "recent.list": (context) => ok(listRecent(context)),
+  "recent.forget": (context, { ref }) => ok(forgetRecent(context, ref)),
   "study.create": async (context, { name, by }) => {
     const path = await newPath(context, name);
     if (path === null) return ok(null);

@@ -79,6 +79,8 @@ test("only calls that choose or list studies may be made from a window that show
   expect(free).toEqual([
     "host.about",
     "shelf.list",
+    "recent.list",
+    "recent.forget",
     "study.create",
     "study.createDemo",
     "study.open",
