@@ -48,14 +48,14 @@ await shoot("demo");
 await call("study.create", { name: "Empty study", by: "" });
 await shoot("empty");
 await call("study.close", {});
-{
-  const page = await browser.newPage({ viewport: { width, height } });
+for (const theme of ["light", "dark"]) {
+  const page = await browser.newPage({ viewport: { width, height }, colorScheme: theme });
   await page.goto(host.url);
   await page.waitForTimeout(500);
-  await page.screenshot({ path: join(folder, `start-light-${width}.png`) });
+  await page.screenshot({ path: join(folder, `start-${theme}-${width}.png`) });
   await page.goto(`http://127.0.0.1:${host.port}/#/studies`);
   await page.getByText("Read again").waitFor();
-  await page.screenshot({ path: join(folder, `studies-light-${width}.png`) });
+  await page.screenshot({ path: join(folder, `studies-${theme}-${width}.png`) });
 }
 await browser.close();
 closeContext(context);

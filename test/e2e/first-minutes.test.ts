@@ -1,3 +1,5 @@
+import { existsSync, renameSync } from "node:fs";
+import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import { expect, test } from "./app.ts";
 
@@ -110,7 +112,6 @@ test("a new study is led from the start screen to an approved dose and a pump se
     expect(words).toMatch(/^jar \d+, turbidity/);
     const number = /^jar (\d+)/.exec(words)![1]!;
     const planned = Number(await page.getByLabel(new RegExp(`^jar ${number}, planned dose A`)).inputValue());
-    await page.evaluate(() => undefined);
     await guide(page).getByRole("button", { name: "Take me there" }).click();
     await expect(page.getByLabel(new RegExp(`^jar ${number}, turbidity`))).toBeFocused();
     await type(page, String(turbidity(planned, jar)));
@@ -151,4 +152,77 @@ test("a new study is led from the start screen to an approved dose and a pump se
   await expect(page.locator('[data-room="plant"]')).toContainText("mL/min");
   await expect(guide(page)).toHaveCount(0);
   await expect(page.getByRole("status").filter({ hasText: "The guide is done" })).toHaveCount(1);
+});
+
+test("studies opened last say what they are about; one is opened again, a lost one says so and goes off the list", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("first.flocwright", true);
+  await page.goto(host.url);
+  await page.getByRole("button", { name: /^Demo: / }).click();
+  await page.getByLabel("Name of the study").fill("Northern line");
+  await page.getByRole("button", { name: "Start a new study" }).click();
+  await page.getByRole("button", { name: "Add the first sample" }).click();
+  await expect(page.getByRole("status").filter({ hasText: /^saved \d/ })).toBeVisible();
+  await page.getByRole("button", { name: "Northern line" }).click();
+
+  const last = page.getByRole("region", { name: "Opened last" });
+  const entries = last.getByRole("listitem");
+  await expect(entries).toHaveCount(2);
+  await expect(entries.nth(0)).toContainText("Northern line");
+  await expect(entries.nth(0)).toContainText("sample taken down, no jars yet");
+  await expect(entries.nth(1)).toContainText("Blended sludge, line 2");
+  await expect(entries.nth(1)).toContainText("24 jars in 2 series; dose approved by Jon R.");
+  await entries
+    .nth(1)
+    .getByRole("button", { name: /^Demo: / })
+    .click();
+  await expect(page.locator('[data-room="sample"]')).toContainText("TS 2.48");
+  await page.getByRole("button", { name: /^Demo: / }).click();
+  await last.getByRole("button", { name: "Northern line", exact: true }).click();
+  // The guide stands where it was left.
+  await expect(guide(page)).toContainText("Step 2 of 11");
+
+  await page.getByRole("button", { name: "Northern line" }).click();
+  renameSync(join(app.folder, "first.flocwright"), join(app.folder, "moved.away"));
+  await page.reload();
+  await expect(entries.nth(1)).toContainText("This file is not there any more");
+  await expect(entries.nth(1)).toContainText("first.flocwright");
+  await entries
+    .nth(1)
+    .getByRole("button", { name: /^Take Demo: .* off the list$/ })
+    .click();
+  await expect(entries).toHaveCount(1);
+  await expect(page.getByRole("status").filter({ hasText: "Its file is untouched." })).toHaveCount(1);
+  expect(existsSync(join(app.folder, "moved.away"))).toBe(true);
+});
+
+test("who knows the dose already passes over the curve: it is approved by judgement, and the guide goes on to the plant", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("own.flocwright", true);
+  await page.goto(host.url);
+  await page.getByRole("button", { name: /^Demo: / }).click();
+  await page.getByLabel("Name of the study").fill("Known dose");
+  await page.getByRole("button", { name: "Start a new study" }).click();
+  await page.getByRole("button", { name: "Add the first sample" }).click();
+  await page.locator('[data-room="bench"]').click();
+  await page.getByRole("button", { name: "Start the first series" }).click();
+  await page.locator('[data-room="dose"]').click();
+  const own = page.getByRole("complementary", { name: "A dose without a curve" });
+  await own.getByLabel(/^Dose, active/).fill("5,5");
+  await own.getByLabel(/^Dose, active/).press("Tab");
+  await expect(own.getByText(/decimal mark/)).toBeVisible();
+  await own.getByLabel(/^Dose, active/).fill("5.5");
+  await own.getByLabel("Reason").fill("what the plant has run for years");
+  await own.getByLabel("Name", { exact: true }).fill("A. Tester");
+  await own.getByRole("button", { name: "Approve this dose" }).click();
+  await expect(page.locator('[data-room="dose"]')).toContainText("5.5 kg/t");
+  await step(page, "Enter the feed");
+  await guide(page).getByRole("button", { name: "All steps" }).click();
+  await expect(guide(page).getByRole("listitem").filter({ hasText: "Read the jars" })).toContainText(
+    "not needed any more",
+  );
 });
