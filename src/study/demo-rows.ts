@@ -41,12 +41,6 @@ export const dishRows: [number, number, number, number][] = [
   [47.5531, 72.4408, 48.1716, 47.7119],
 ];
 
-/** The same of the earlier sample's two dishes. */
-export const earlierDishRows: [number, number, number, number][] = [
-  [48.2051, 74.6893, 48.8939, 48.3779],
-  [46.9377, 71.8825, 47.5827, 47.1005],
-];
-
 /** Setting %, mL caught, seconds: three settings repeated, two once. */
 export const neatDraws: [number, number, number][] = [
   [20, 14.2, 60],

@@ -2,7 +2,7 @@ import { applyCommand, type Command, type SimpleCommand } from "./commands.ts";
 import { methodVersion, upstreamOf } from "./derive/decision.ts";
 import { emptyState, type Kind, type NewRecordOf } from "./schema/records.ts";
 import { plantCommands, runCommands } from "./demo-plant.ts";
-import { dishRows, earlierDishRows, oneRows, twoRows } from "./demo-rows.ts";
+import { dishRows, oneRows, twoRows } from "./demo-rows.ts";
 
 function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
   return { do: "add", kind, record: record as Record<string, unknown> };
@@ -80,28 +80,6 @@ function recordCommands(at: string): Command[] {
         provisionalTotalSolidsPct: 2.5,
         suspendedSolidsPct: 2.38,
       }),
-      // An earlier sample of the same stream, for its age and for how the solids move from week to week.
-      add("sample", {
-        id: "sample-2",
-        streamId: "stream-1",
-        label: "Earlier sample, for comparison",
-        takenAt: minutesBefore(230 + 14 * 1440),
-        place: "Tap on the feed pump's pressure side",
-        temperatureC: 15,
-        ph: 7.0,
-        note: "Two weeks old: too old to condition, kept for its solids.",
-      }),
-      ...earlierDishRows.map(([tareG, wetG, dryG, ashG], index) =>
-        add("dish", {
-          id: `dish-e${index + 1}`,
-          sampleId: "sample-2",
-          label: `${index + 1}`,
-          tareG,
-          wetG,
-          dryG,
-          ashG,
-        }),
-      ),
     ]),
     together(
       "dishes of sample 1",

@@ -48,6 +48,7 @@ export function fieldWords(field: string): string {
       .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
       .toLowerCase()
       .trim()
+      .replace(/^ph$/, "pH")
       // polymers are A and B
       .replace(/ ([ab])$/, (_, letter: string) => ` ${letter.toUpperCase()}`)
   );
@@ -101,5 +102,7 @@ export function describeIssue(error: z.ZodError, subject: string, given: unknown
   const words = /^(is|needs|has|holds|must) /.test(message)
     ? message
     : `is not right: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
-  return `${where.charAt(0).toUpperCase()}${where.slice(1)} ${words}${given40}.`;
+  // pH begins small in every sentence.
+  const start = where.startsWith("pH") ? where : `${where.charAt(0).toUpperCase()}${where.slice(1)}`;
+  return `${start} ${words}${given40}.`;
 }

@@ -29,7 +29,7 @@ export function parseNumber(text: string, mark: DecimalMark | null): Outcome<num
       return bad(
         `"${shown}" is more than a number: enter the number alone, its unit stands beside the cell.`,
       );
-    return bad(`"${shown}" is not a number.`);
+    return bad(`"${shown}" is not a number: enter digits only.`);
   }
   const used = trimmed.includes(",") ? "," : trimmed.includes(".") ? "." : null;
   if (used !== null && mark === null && couldBeThousands.test(trimmed))
@@ -38,7 +38,7 @@ export function parseNumber(text: string, mark: DecimalMark | null): Outcome<num
     );
   if (used !== null && mark !== null && used !== mark)
     return bad(
-      `"${shown}" uses a ${used === "," ? "comma" : "point"}, but the decimal mark here is a ${mark === "," ? "comma" : "point"}.`,
+      `"${shown}" uses a ${used === "," ? "comma" : "point"}, but the decimal mark here is a ${mark === "," ? "comma" : "point"}: enter it with that.`,
     );
   const value = Number(trimmed.replace(",", "."));
   if (!Number.isFinite(value)) return bad(`"${shown}" is too large a number.`);

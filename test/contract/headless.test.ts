@@ -165,7 +165,7 @@ describe("the terminal verbs", () => {
     });
     const before = readFileSync(join(folder, "d.flocwright"));
     expect(JSON.parse(verb("inspect", "d.flocwright").out)).toMatchObject({
-      samples: 2,
+      samples: 1,
       series: 2,
       jars: 24,
       decisions: 1,

@@ -83,7 +83,7 @@ describe("report", () => {
     expect({ code, error }).toEqual({ code: 0, error: "" });
     expect(JSON.parse(out)).toMatchObject({
       file: "r.html",
-      samples: 2,
+      samples: 1,
       decisions: 1,
       series: [{ label: "E-42 alone" }, { label: "C-40 then E-42" }],
     });
