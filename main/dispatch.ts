@@ -8,6 +8,8 @@ const unbound: ReadonlySet<string> = new Set<CallName>([
   "host.about",
   "host.speak",
   "shelf.list",
+  "recent.list",
+  "recent.forget",
   "study.create",
   "study.createDemo",
   "study.open",

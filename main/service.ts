@@ -27,6 +27,7 @@ import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./servi
 import { anchorOf } from "./service/standalone.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
+import { forgetRecent, listRecent } from "./service/recent.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
 import { serviceWords } from "../src/words/service.ts";
 
@@ -74,6 +75,8 @@ export const handlers: Handlers = {
     return ok({ done: true });
   },
   "shelf.list": (context) => ok({ folder: context.support.folder, entries: listShelf(context) }),
+  "recent.list": (context) => ok(listRecent(context)),
+  "recent.forget": (context, { ref }) => ok(forgetRecent(context, ref)),
   "study.create": async (context, { name, by }) => {
     const path = await newPath(context, name);
     if (path === null) return ok(null);

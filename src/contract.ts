@@ -31,6 +31,19 @@ const shelfEntrySchema = z.strictObject({
   trouble: z.string().nullable(),
 });
 
+/** A study opened before, as it was when it was last left. */
+const recentSchema = z.strictObject({
+  ref: z.string().max(200),
+  fileName: z.string().max(300),
+  name: z.string().max(1000),
+  about: z.string().max(1000),
+  standing: z.string().max(1000),
+  openedAt: instantSchema,
+  /** null where the file is there; otherwise the sentence that says it is not */
+  lost: z.string().nullable(),
+});
+const recentListSchema = z.strictObject({ entries: z.array(recentSchema) });
+
 const openedSchema = z.strictObject({
   /** the host's token for this opening: a window gives it with its calls, and another opening refuses them */
   opening: z.string().min(1).max(100),
@@ -106,6 +119,10 @@ export const contract = {
     input: nothing,
     output: z.strictObject({ folder: z.string(), entries: z.array(shelfEntrySchema) }),
   },
+  /** the studies opened last on this machine, newest first */
+  "recent.list": { input: nothing, output: recentListSchema },
+  /** takes one off that list; the file is not touched */
+  "recent.forget": { input: z.strictObject({ ref: z.string().max(200) }), output: recentListSchema },
   "study.create": { input: z.strictObject({ name: labelSchema, ...who }), output: openedSchema.nullable() },
   "study.createDemo": { input: nothing, output: openedSchema.nullable() },
   "study.open": { input: z.strictObject({ ref: z.string().max(200) }), output: openedSchema },

@@ -10,6 +10,8 @@ export interface HostSupport {
   version: string;
   now(): string;
   folder: string;
+  /** where the list of studies opened last is kept; without it none is kept */
+  recentFile?: string;
   dialogs: {
     chooseOpen(): Promise<string | null>;
     chooseSave(suggestedName: string): Promise<string | null>;

@@ -12,6 +12,7 @@ import { openFault } from "../storage/probe.ts";
 import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import type { Context, OpenStudy } from "./context.ts";
 import { storageWords } from "../../src/words/storage.ts";
+import { noteClosing, noteOpened } from "./recent.ts";
 
 /** What a page is told about the study that is open. */
 export function openedOf(open: OpenStudy): Opened {
@@ -48,6 +49,7 @@ export function nextMoves(open: OpenStudy): Pick<Opened, "undo" | "redo"> {
 
 export function closeOpen(context: Context): void {
   const { open } = context;
+  noteClosing(context);
   open?.file.close(open.backup.changesSince > 0 ? context.support.now() : undefined);
   context.open = null;
 }
@@ -84,6 +86,7 @@ export function openPath(context: Context, path: string): Outcome<OpenStudy> {
     savedAt: last?.at ?? null,
     backup: { changesSince: 0, at: context.support.now(), running: false },
   };
+  noteOpened(context);
   return good(context.open);
 }
 

@@ -8,6 +8,7 @@ export const shortcuts: { where: string; keys: { key: string; does: string }[] }
       { key: "Enter, Tab", does: "accept a number and leave its cell" },
       { key: "Escape", does: "bring back the accepted number; close what is open" },
       { key: "F1", does: "this list" },
+      { key: "F2", does: "go to the entry that the guide asks for next" },
     ],
   },
   {

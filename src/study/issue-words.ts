@@ -49,6 +49,7 @@ export function fieldWords(field: string): string {
     .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
     .toLowerCase()
     .trim()
+    .replace(/^ph$/, "pH")
     // polymers are A and B
     .replace(/ ([ab])$/, (_, letter: string) => ` ${letter.toUpperCase()}`);
   return issueWords.field(derived, field);

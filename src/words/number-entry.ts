@@ -8,13 +8,13 @@ export const numberEntryWords = area("numberEntry", {
   marks: (shown: string) => `"${shown}" has more than one mark: enter the number without thousands marks.`,
   more: (shown: string) =>
     `"${shown}" is more than a number: enter the number alone, its unit stands beside the cell.`,
-  notNumber: (shown: string) => `"${shown}" is not a number.`,
+  notNumber: (shown: string) => `"${shown}" is not a number: enter digits only.`,
   twoWays: (shown: string) =>
     `"${shown}" could be read two ways: say first whether the decimal mark is a point or a comma.`,
   otherMark: (shown: string, mark: "," | ".") =>
     mark === ","
-      ? `"${shown}" uses a point, but the decimal mark here is a comma.`
-      : `"${shown}" uses a comma, but the decimal mark here is a point.`,
+      ? `"${shown}" uses a point, but the decimal mark here is a comma: enter it with that.`
+      : `"${shown}" uses a comma, but the decimal mark here is a point: enter it with that.`,
   tooLarge: (shown: string) => `"${shown}" is too large a number.`,
   units: {
     asSuppliedKgPerT: "kg/t as supplied",

@@ -14,6 +14,8 @@ export const sampleRoomWords = area("sampleRoom", {
   newStream: (number: number) => `Sludge stream ${number}`,
   dishes: "Dishes",
   productsAndStocks: "Products and stock solutions",
+  productsAnd: "Products and",
+  stockSolutions: "stock solutions",
   form: {
     sample: "Sample",
     stream: "Sludge stream",

@@ -43,7 +43,7 @@ describe("import", () => {
     expect(answer(refused)).toEqual({
       rows: 3,
       added: 0,
-      errors: [{ row: 3, column: "turbidity_ntu", message: '"abc" is not a number.' }],
+      errors: [{ row: 3, column: "turbidity_ntu", message: '"abc" is not a number: enter digits only.' }],
     });
     expect(
       answer(

@@ -80,6 +80,8 @@ test("only calls that choose or list studies may be made from a window that show
     "host.about",
     "host.speak",
     "shelf.list",
+    "recent.list",
+    "recent.forget",
     "study.create",
     "study.createDemo",
     "study.open",

@@ -136,7 +136,7 @@ test("a folder of studies is searched, sorted and compared, by keyboard and from
     readdirSync(app.folder)
       .filter((name) => !name.endsWith(".flocwright"))
       .sort(),
-  ).toEqual(["flocwright-studies.index", "works 1.flocwright.lock"]);
+  ).toEqual(["flocwright-recent.json", "flocwright-studies.index", "works 1.flocwright.lock"]);
   expect(readFileSync(join(app.folder, "works 2.flocwright")).equals(before)).toBe(true);
   await page.getByRole("button", { name: "Northern works" }).click();
   await page.getByRole("link", { name: "Search and compare studies" }).click();

@@ -4,6 +4,7 @@ import { app, dialog, ipcMain, protocol, session, type BrowserWindow } from "ele
 // By name, so that the build takes in the version and not what stands beside it.
 import { version } from "../../../package.json";
 import { createDispatcher } from "../../dispatch.ts";
+import { recentFileName } from "../../service/recent.ts";
 import { closeContext, createContext, openAtStart, speakFirst } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
 import { guardContents, guardSession } from "./guards.ts";
@@ -28,11 +29,13 @@ let window: BrowserWindow | null = null;
 /** a study the system asked for before there was a window */
 let asked = studyArgument(process.argv, process.cwd());
 
+const folder = process.env["FLOCWRIGHT_FOLDER"] ?? join(homedir(), "Flocwright");
 const context = createContext({
   host: "electron",
   version,
   now: () => new Date().toISOString(),
-  folder: process.env["FLOCWRIGHT_FOLDER"] ?? join(homedir(), "Flocwright"),
+  folder,
+  recentFile: join(folder, recentFileName),
   dialogs: {
     chooseOpen: async () => {
       const chosen = await dialog.showOpenDialog({ filters: filters(), properties: ["openFile"] });

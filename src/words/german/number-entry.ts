@@ -6,13 +6,13 @@ export const numberEntry: typeof numberEntryWords = {
   marks: (shown) => `„${shown}“ hat mehr als ein Zeichen: Zahl ohne Tausendertrennung eingeben.`,
   more: (shown) =>
     `„${shown}“ ist mehr als eine Zahl: nur die Zahl eingeben, die Einheit steht neben dem Feld.`,
-  notNumber: (shown) => `„${shown}“ ist keine Zahl.`,
+  notNumber: (shown) => `„${shown}“ ist keine Zahl: nur Ziffern eingeben.`,
   twoWays: (shown) =>
     `„${shown}“ lässt sich auf zwei Arten lesen: zuerst angeben, ob das Dezimalzeichen Punkt oder Komma ist.`,
   otherMark: (shown, mark) =>
     mark === ","
-      ? `„${shown}“ hat einen Punkt, das Dezimalzeichen ist hier aber das Komma.`
-      : `„${shown}“ hat ein Komma, das Dezimalzeichen ist hier aber der Punkt.`,
+      ? `„${shown}“ hat einen Punkt, das Dezimalzeichen ist hier aber das Komma: bitte damit eingeben.`
+      : `„${shown}“ hat ein Komma, das Dezimalzeichen ist hier aber der Punkt: bitte damit eingeben.`,
   tooLarge: (shown) => `„${shown}“ ist eine zu große Zahl.`,
   units: {
     asSuppliedKgPerT: "kg/t Handelsware",

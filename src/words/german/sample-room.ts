@@ -13,6 +13,8 @@ export const sampleRoom: typeof sampleRoomWords = {
   newStream: (number) => `Schlammstrom ${number}`,
   dishes: "Schalen",
   productsAndStocks: "Produkte und Stammlösungen",
+  productsAnd: "Produkte und",
+  stockSolutions: "Stammlösungen",
   form: {
     sample: "Probe",
     stream: "Schlammstrom",

@@ -183,7 +183,7 @@ describe("rows, jars and re-reads", () => {
       added: 0,
       command: null,
       errors: [
-        { row: 3, column: "turbidity_ntu", message: '"abc" is not a number.' },
+        { row: 3, column: "turbidity_ntu", message: '"abc" is not a number: enter digits only.' },
         { row: 4, column: "dose_a_kg_per_t", message: "a dose cannot be negative (-1)." },
       ],
     });

@@ -44,7 +44,7 @@ test("a refused record says which field, what is wrong and what was given, in wo
     const applied = applyCommand(demo, { do: "set", kind, id, fields: fields as Record<string, unknown> });
     return applied.ok ? "accepted" : applied.message;
   };
-  expect(refuse("sample", "sample-1", { ph: 15 })).toBe("Ph is above 14 (given: 15).");
+  expect(refuse("sample", "sample-1", { ph: 15 })).toBe("pH is above 14 (given: 15).");
   expect(refuse("jar", "jar-1-04", { syringeAMl: -5 })).toBe("Syringe A must not be negative (given: -5).");
   expect(refuse("reading", "jar-1-04-r6", { result: { kind: "floc-grade", grade: 9 } })).toBe(
     "Grade must be 1 to 5 (given: 9).",

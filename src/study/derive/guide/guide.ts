@@ -1,0 +1,46 @@
+import type { StudyState } from "../../schema/records.ts";
+import { decisionChain } from "../decision.ts";
+import { benchSteps } from "./bench-steps.ts";
+import { plantSteps } from "./plant-steps.ts";
+import type { CurvesSoFar, GuideStep } from "./step.ts";
+
+export interface GuideInput {
+  /** the series and sample the window is about */
+  seriesId: string | null;
+  sampleId: string | null;
+  curves: CurvesSoFar;
+}
+
+export interface Guide {
+  /** the series whose way this is */
+  seriesId: string | null;
+  steps: GuideStep[];
+  /** the step to take next; null when the first settings are made */
+  next: GuideStep | null;
+}
+
+/**
+ * The way of a study from its sample to its first pump settings, with what is done and what comes next. It follows the
+ * series whose dose is approved, else the one looked at, and passes over what an approved dose no longer needs.
+ */
+export function guideOf(state: StudyState, input: GuideInput): Guide {
+  const decided = Object.keys(state.series)
+    .sort()
+    .find((id) => decisionChain(state, id) !== null);
+  const own = input.seriesId !== null && decisionChain(state, input.seriesId) !== null;
+  const seriesId = own ? input.seriesId : (decided ?? input.seriesId);
+  const steps = [
+    ...benchSteps(state, seriesId, input.sampleId, input.curves),
+    ...plantSteps(state, seriesId),
+  ];
+  const settled = steps.findLastIndex(({ key, done }) => (key === "dose" || key === "settings") && done);
+  const next = steps.findIndex(({ done }, index) => !done && index > settled);
+  return {
+    seriesId,
+    steps: steps.map((step, index) => ({
+      ...step,
+      standing: step.done ? "done" : index < settled ? "passed" : index === next ? "next" : "later",
+    })),
+    next: next < 0 ? null : { ...steps[next]!, standing: "next" },
+  };
+}
