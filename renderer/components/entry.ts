@@ -25,6 +25,8 @@ export function useEntry<T>(options: EntryOptions<T>) {
   const text = ref(waiting?.text ?? options.stored());
   const reason = ref(waiting ? waiting.reason || shellWords.entry.notAcceptedYet : "");
   const dirty = ref(waiting !== undefined);
+  /** how often it was refused: the same reason twice is said twice */
+  const tries = ref(0);
 
   watch(options.stored, (stored) => {
     if (!dirty.value) text.value = stored;
@@ -32,13 +34,14 @@ export function useEntry<T>(options: EntryOptions<T>) {
 
   function typed(): void {
     dirty.value = text.value !== options.stored();
-    reason.value = "";
+    // The reason of a refusal stays until the text is tried again: nothing moves while somebody types.
     if (dirty.value) drafts.keep(options.place(), text.value);
-    else drafts.drop(options.place());
+    else giveUp();
   }
 
   function refuse(message: string): false {
     reason.value = message;
+    tries.value += 1;
     // Nobody is typing any more, so there is no pause to wait for: refused text is kept at once.
     drafts.keep(options.place(), text.value, message, 0);
     return false;
@@ -86,5 +89,5 @@ export function useEntry<T>(options: EntryOptions<T>) {
     drafts.drop(options.place());
   }
 
-  return { text, reason, dirty: computed(() => dirty.value), typed, leave, giveUp };
+  return { text, reason, tries, dirty: computed(() => dirty.value), typed, leave, giveUp };
 }

@@ -1,30 +1,8 @@
 import { join } from "node:path";
-import type { Locator, Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { expect, test } from "./app.ts";
 import { draftsIn } from "./in-file.ts";
-
-/** Moves the focus with Tab alone until it stands on the target. */
-async function tabTo(page: Page, target: Locator, key = "Tab"): Promise<void> {
-  await expect(target).toBeVisible();
-  for (let i = 0; i < 220; i++) {
-    if (await target.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press(key);
-  }
-  throw new Error("the keyboard alone does not reach this");
-}
-
-async function pressButton(page: Page, name: string | RegExp): Promise<void> {
-  await tabTo(page, page.getByRole("button", { name }).first());
-  await page.keyboard.press("Enter");
-}
-
-async function type(page: Page, label: string | RegExp, text: string): Promise<void> {
-  await tabTo(page, page.getByLabel(label).first());
-  await page.keyboard.press("ControlOrMeta+A");
-  if (text === "") await page.keyboard.press("Delete");
-  else await page.keyboard.type(text);
-  await page.keyboard.press("Tab");
-}
+import { pressButton, tabTo, type } from "./keyboard.ts";
 
 const strip = (page: Page, name: string) =>
   page.getByRole("navigation").getByRole("link", { name: new RegExp(`^${name}`) });
