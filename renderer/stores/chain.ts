@@ -13,12 +13,14 @@ import { unpackWorkings } from "../worker/pack.ts";
 import { useFormat } from "./format.ts";
 import { useSelection } from "./selection.ts";
 import { useStudy } from "./study.ts";
+import { useTargets } from "./targets.ts";
 
 /** Everything derived from the study, from the jars to the strip; the fits come back from their own thread. */
 export const useChain = defineStore("chain", () => {
   const study = useStudy();
   const selection = useSelection();
   const format = useFormat();
+  const targets = useTargets();
 
   const series = computed(() =>
     study.state && selection.seriesId ? seriesChain(study.state, selection.seriesId) : null,
@@ -77,7 +79,7 @@ export const useChain = defineStore("chain", () => {
 
   const choice = computed(() =>
     study.state && series.value && workings.value.length > 0
-      ? choiceChain(study.state, series.value, workings.value, (value) => format.plain(value, 3))
+      ? choiceChain(study.state, series.value, workings.value, (value) => format.plain(value, 3), targets.now)
       : null,
   );
 
@@ -131,6 +133,8 @@ export const useChain = defineStore("chain", () => {
     running,
     fitTrouble,
     choice,
+    /** the targets as they are kept, without one that is being dragged */
+    targets: computed(() => targets.kept),
     decision,
     plant,
     segments,

@@ -6,7 +6,10 @@ import { warningWords } from "../study/warning-words.ts";
 import { printedCharts } from "./chart-data.ts";
 import { chartLegend, doseChart } from "./dose-chart.ts";
 import { markup, type Markup } from "./markup.ts";
-import { pairChart } from "./pair-chart.ts";
+import { inlineSvg } from "./drawing.ts";
+import { pairDrawing, type PrintedSurface } from "./pair-chart.ts";
+import { pairGrid, type PairGrid } from "./contour-grid.ts";
+import { surfaceBounds } from "../curve/surface-bands.ts";
 import type { SeriesReport } from "./series-report.ts";
 import { table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
@@ -118,7 +121,10 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
   const { verdict } = response;
   const best = verdict.dose !== null && typeof verdict.dose === "object" ? verdict.dose : null;
   const picked = decision?.decision;
+  const fitted = one.workings.find(({ analysis }) => analysis.name === response.name)?.surface ?? null;
+  const grid = fitted && pairGrid(fitted);
   const chart = {
+    surface: grid && { ...grid, limits: targetLines(one, grid) },
     sentence: verdict.sentence,
     labelA: "dose A, kg active per t dry solids",
     labelB: "dose B, kg/t active",
@@ -132,9 +138,27 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
   };
   const surface = response.fits.find((fit): fit is SurfaceReport => fit.model === "surface");
   return markup`<section><div class="whole"><h4>${label}</h4><p>${verdict.sentence}</p>
-<figure>${pairChart(chart, (value) => words.number(value, 3))}<figcaption>Jars at their doses with ${label.toLowerCase()} as read; the fitted surface is in the table.</figcaption></figure></div>
+<figure>${inlineSvg(pairDrawing(chart, (value) => words.number(value, 3)))}<figcaption>Jars at their doses with ${label.toLowerCase()} as read; thin lines: the fitted surface, dashed: a target at its one-sided 95 % bound.</figcaption></figure></div>
 ${warningLines(response)}
 ${surface ? surfaceTable(surface, words) : markup`<p class="gap">No surface was fitted.</p>`}</section>`;
+}
+
+/** Every target of a two-polymer series on the bound of its own surface. */
+function targetLines({ pair }: SeriesReport, grid: PairGrid): PrintedSurface["limits"] {
+  return (pair?.limits ?? []).flatMap(({ limit, surface }) =>
+    surface
+      ? [
+          {
+            label: limit.words,
+            limit: limit.value,
+            values: grid.doses.map(({ a, b }) => {
+              const bounds = surfaceBounds(surface, a, b);
+              return limit.side === "at-most" ? bounds.high : bounds.low;
+            }),
+          },
+        ]
+      : [],
+  );
 }
 
 function surfaceTable(surface: SurfaceReport, words: PaperWords): Markup {

@@ -30,8 +30,17 @@ export interface ChoiceChain {
 
 export type Targets = RecordOf<"targets">;
 
+/** A field of the targets that limits one response. */
+export type TargetField =
+  | "turbidityAtMost"
+  | "filtrateTssAtMostMgPerL"
+  | "cstAtMostS"
+  | "cakeAtLeastPct"
+  | "drainedAtLeastMl"
+  | "captureAtLeastPct";
+
 interface LimitField {
-  field: keyof Targets;
+  field: TargetField;
   response: string;
   side: Limit["side"];
   words: (value: string, turbidityUnit: string) => string;
@@ -89,6 +98,21 @@ export function limitsOf(
       ? [{ response, side, value, words: words(number(value), turbidityUnit) }]
       : [];
   });
+}
+
+/** The target that limits a response; null where there is none for it. */
+export function targetOfResponse(response: string): TargetField | null {
+  return limitFields.find((one) => one.response === response)?.field ?? null;
+}
+
+/** The response that a target limits. */
+export function responseOfTarget(field: TargetField): string {
+  return limitFields.find((one) => one.field === field)!.response;
+}
+
+/** A target in words at any value, as it would stand in the list of limits. */
+export function targetWords(field: TargetField, turbidityUnit: string, value: string): string {
+  return limitFields.find((one) => one.field === field)!.words(value, turbidityUnit);
 }
 
 /** Names of responses as the engineer reads them. */
