@@ -16,6 +16,7 @@ import type { SeriesFits } from "./series-fits.ts";
 import { seriesReport, type SeriesReport } from "./series-report.ts";
 import { reportStyle } from "./style.ts";
 import { facts, table } from "./table.ts";
+import { driftBlock, landBlock, mixingBlock, pairsBlock } from "./watch-section.ts";
 import { paperWords, type PaperWords } from "./words.ts";
 
 /** What a trial report is made from: the study and the curves of its series, in the order they are to stand. */
@@ -59,6 +60,7 @@ ${series.length === 0 ? markup`<section><h2>Series</h2><p class="gap">No series 
 ${pumpsSection(state, now, words)}
 ${machineSection(state, cases, series[0]?.chain.sample ?? null, words)}
 ${runsSection(runs.tables, runs.sentences)}
+${series.map((one) => [driftBlock(one, words), pairsBlock(one, words)])}
 <section><h2>Cautions</h2><ul>${[...makeDownCautions, ...plantCautions].map((line) => markup`<li>${line}</li>`)}</ul></section>
 <section><h2>Methods and their sources</h2>${table(
       "Every formula behind this report",
@@ -95,5 +97,7 @@ ${jarsSection(one.chain, words)}
 ${picturesSection(state, one.chain, words)}
 ${curvesSection(one, words)}
 ${choiceSection(state, one, words)}
-${ratesSection(state, one, words)}</section>`;
+${ratesSection(state, one, words)}
+${mixingBlock(state, one, words)}
+${landBlock(state, one, words)}</section>`;
 }
