@@ -15,7 +15,13 @@ export async function fitAll(state: StudyState): Promise<SeriesFits[]> {
       const { rows, labels } = analyseRows(chain);
       if (rows.length === 0)
         return { seriesId, analysis: null, workings: [], trouble: "no jar has a dose and a reading yet" };
-      const answer = await askFits({ rows, labels: [...labels], mark, name: chain.series.label });
+      const answer = await askFits({
+        rows,
+        labels: [...labels],
+        mark,
+        system: "metric",
+        name: chain.series.label,
+      });
       return answer.ok
         ? { seriesId, analysis: answer.analysis, workings: unpackWorkings(answer.workings), trouble: "" }
         : { seriesId, analysis: null, workings: [], trouble: answer.message };

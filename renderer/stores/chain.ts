@@ -68,18 +68,25 @@ export const useChain = defineStore("chain", () => {
   const jarOfRow = (row: number) => rowJars.value.get(row) ?? String(row);
 
   watch(
-    [series, () => format.mark],
-    ([chain, mark]) => {
+    [series, () => format.mark, () => format.system],
+    ([chain, mark, system]) => {
       const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
       rowJars.value = labels;
-      ask({ rows, labels: [...labels], mark, name: chain?.series.label ?? "" });
+      ask({ rows, labels: [...labels], mark, system, name: chain?.series.label ?? "" });
     },
     { immediate: true },
   );
 
   const choice = computed(() =>
     study.state && series.value && workings.value.length > 0
-      ? choiceChain(study.state, series.value, workings.value, (value) => format.plain(value, 3), targets.now)
+      ? choiceChain(
+          study.state,
+          series.value,
+          workings.value,
+          (value) => format.plain(value, 3),
+          targets.now,
+          format.doses,
+        )
       : null,
   );
 
@@ -119,6 +126,7 @@ export const useChain = defineStore("chain", () => {
             doseUnit: format.unit("doseKgPerT"),
             percent: (value) => format.plain(value, 3),
             plain: (value) => format.plain(value, 3),
+            flowLPerH: (value) => format.withUnit(value, "flowLPerH", 3),
           },
         })
       : [],

@@ -3,16 +3,19 @@ import type { AnalyseRow } from "../../src/curve/analyse-types.ts";
 import { nextJars } from "../../src/choice/next-jars.ts";
 import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
+import { doseWords } from "../../src/units/display.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
 import { packWorkings } from "./pack.ts";
 
 // Fits run here, off the screen's thread, so that typing never waits for one.
 addEventListener("message", (event: MessageEvent<FitQuestion>) => {
-  const { id, rows, labels, mark, name } = event.data;
+  const { id, rows, labels, mark, system, name } = event.data;
+  const doses = doseWords((value) => writeSignificant(value, mark, 3), system);
   const jarNames = new Map(labels);
   const result = analyseJars(rows as AnalyseRow[], {
     name,
-    number: (value) => writeSignificant(value, mark, 3),
+    number: doses.number,
+    doseUnit: doses.unit,
     jar: (row) => jarNames.get(row) ?? String(row),
   });
   const answer: FitAnswer = result.ok

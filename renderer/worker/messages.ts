@@ -1,6 +1,7 @@
 import type { NextJars } from "../../src/choice/next-jars.ts";
 import type { RobustFit } from "../../src/curve/robust.ts";
 import type { AnalyseRow, Analysis, ResponseName } from "../../src/curve/analyse-types.ts";
+import type { UnitSystem } from "../../src/units/display.ts";
 import type { DecimalMark } from "../../src/units/number-entry.ts";
 import type { PackedWorking } from "./pack.ts";
 
@@ -16,6 +17,8 @@ export interface FitQuestion {
   rows: AnalyseRow[];
   labels: [number, string][];
   mark: DecimalMark;
+  /** the units that sentences tell doses in */
+  system: UnitSystem;
   name: string;
 }
 

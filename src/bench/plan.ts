@@ -85,7 +85,7 @@ function dosesOf(input: PlanInput, warnings: string[]): Outcome<{ doses: Pair[];
       const doses = wanted.filter((dose) => dose >= low - 1e-12 && dose <= high + 1e-12 && dose > 0);
       if (doses.length < wanted.length)
         warnings.push(
-          `${wanted.length - doses.length} of ${wanted.length} steps around ${input.guess} fall outside ${low} to ${high} kg/t and are left out.`,
+          `${wanted.length - doses.length} of ${wanted.length} steps around the guess fall outside the lowest and highest dose and are left out.`,
         );
       return doses.length < 2
         ? bad("fewer than two steps lie between low and high.")

@@ -30,7 +30,11 @@ const steps = 120;
  * The cheapest pair within the tested hull that meets every limit at its bound (least total polymer where nothing is
  * priced), on a grid of 121 by 121. Where none does, the limits that shut each other out and the nearest pair.
  */
-export function cheapestPair(input: PairInput, number: (dose: number) => string): PairChoice {
+export function cheapestPair(
+  input: PairInput,
+  number: (doseKgPerT: number) => string,
+  doseUnit = "kg/t",
+): PairChoice {
   const { rangeA, rangeB } = input;
   let best: { pair: Pair; score: number } | null = null;
   let nearest: { pair: Pair; worst: number; failing: string[] } | null = null;
@@ -67,7 +71,7 @@ export function cheapestPair(input: PairInput, number: (dose: number) => string)
   const conflict =
     never.length > 0 ? never.slice(0, 1) : input.limits.map((limit) => limit.words).slice(0, 2);
   const where = nearest
-    ? ` They come nearest at A ${number(nearest.pair.a)} and B ${number(nearest.pair.b)} kg/t.`
+    ? ` They come nearest at A ${number(nearest.pair.a)} and B ${number(nearest.pair.b)} ${doseUnit}.`
     : "";
   return {
     kind: "empty",

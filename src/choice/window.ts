@@ -27,7 +27,8 @@ function gapBetween(a: Span[], b: Span[]): { size: number; middle: number } | nu
 export function workingWindow(
   holdings: LimitHolding[],
   tested: Span,
-  number: (dose: number) => string,
+  number: (doseKgPerT: number) => string,
+  doseUnit = "kg/t",
 ): WorkingWindow {
   let spans: Span[] = [tested];
   for (const { spans: own } of holdings) spans = overlap(spans, own);
@@ -52,7 +53,7 @@ export function workingWindow(
     kind: "empty",
     conflict: [a, b],
     nearest: worst!.middle,
-    sentence: `No dose tested meets both ${a.words} and ${b.words}; they come nearest at ${number(worst!.middle)} kg/t. Neither was relaxed.`,
+    sentence: `No dose tested meets both ${a.words} and ${b.words}; they come nearest at ${number(worst!.middle)} ${doseUnit}. Neither was relaxed.`,
   };
 }
 

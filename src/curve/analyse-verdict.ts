@@ -4,8 +4,10 @@ import type { Fit } from "./fit.ts";
 import type { DoseInterval, DosePoint } from "./types.ts";
 
 export interface WordOptions {
-  /** a dose or response as text under the decimal mark in force */
-  number(value: number): string;
+  /** a dose as text: under the decimal mark in force, in the unit of `doseUnit` */
+  number(doseKgPerT: number): string;
+  /** the unit that `number` writes doses in; kg/t where not given */
+  doseUnit?: string;
   /** what the jar of a row is called */
   jar(row: number): string;
 }
@@ -50,7 +52,7 @@ const profileOf = (fit: Fit): DoseInterval | null =>
 /** The verdict on one response: an optimum, a knee, or none with the reason and what to do about it. */
 export function verdictOf(input: VerdictInput): Verdict {
   const { spec, points, distinct, ranking, fit, options } = input;
-  const { number } = options;
+  const { number, doseUnit: unit = "kg/t" } = options;
   const warnings = warningsOf(input);
   const low = Math.min(...points.map((point) => point.x));
   const high = Math.max(...points.map((point) => point.x));
@@ -82,7 +84,7 @@ export function verdictOf(input: VerdictInput): Verdict {
   if (name === "constant")
     return none(
       "no-effect",
-      `${spec.label} does not change with dose beyond its scatter between ${number(low)} and ${number(high)} kg/t.`,
+      `${spec.label} does not change with dose beyond its scatter between ${number(low)} and ${number(high)} ${unit}.`,
     );
   if (name === "linear") {
     const slope = fit.estimate.parameters[1] ?? 0;
@@ -90,8 +92,8 @@ export function verdictOf(input: VerdictInput): Verdict {
     return none(
       "not-curved",
       better
-        ? `${spec.label} is still improving at the highest dose: add jars above ${number(high)} kg/t.`
-        : `${spec.label} only gets worse with dose: add jars below ${number(low)} kg/t.`,
+        ? `${spec.label} is still improving at the highest dose: add jars above ${number(high)} ${unit}.`
+        : `${spec.label} only gets worse with dose: add jars below ${number(low)} ${unit}.`,
     );
   }
   return curvedVerdict(input, fit, warnings, { low, high });
@@ -104,19 +106,19 @@ function curvedVerdict(
   range: { low: number; high: number },
 ): Verdict {
   const { spec, tied, rivals, options } = input;
-  const { number, jar } = options;
+  const { number, jar, doseUnit: unit = "kg/t" } = options;
   const none = (reason: Reason, sentence: string) => emptyVerdict(reason, sentence, warnings);
   const optimum = fit.report.optimum;
   const isKnee = optimum?.kind === "knee";
   if (!optimum || (!isKnee && optimum.kind !== spec.wanted))
     return none(
       "not-curved",
-      `${spec.label} has no ${spec.wanted === "minimum" ? "valley" : "top"} between ${number(range.low)} and ${number(range.high)} kg/t.`,
+      `${spec.label} has no ${spec.wanted === "minimum" ? "valley" : "top"} between ${number(range.low)} and ${number(range.high)} ${unit}.`,
     );
   if (isKnee && !improves(fit, spec.wanted))
     return none(
       "not-curved",
-      `${spec.label} only gets worse with dose: add jars below ${number(range.low)} kg/t.`,
+      `${spec.label} only gets worse with dose: add jars below ${number(range.low)} ${unit}.`,
     );
 
   const own = profileOf(fit);
@@ -129,8 +131,8 @@ function curvedVerdict(
     return {
       ...none(
         "outside-range",
-        `${isKnee ? "The knee" : "The optimum"} lies ${above ? "above" : "below"} the doses tested: add jars ${above ? `above ${number(range.high)}` : `below ${number(range.low)}`} kg/t.${
-          inside ? ` 90 % of the gain is reached at ${number(ninety)} kg/t.` : ""
+        `${isKnee ? "The knee" : "The optimum"} lies ${above ? "above" : "below"} the doses tested: add jars ${above ? `above ${number(range.high)}` : `below ${number(range.low)}`} ${unit}.${
+          inside ? ` 90 % of the gain is reached at ${number(ninety)} ${unit}.` : ""
         }`,
       ),
       dose: optimum.dose,
@@ -143,7 +145,7 @@ function curvedVerdict(
     return {
       ...none(
         "unbounded",
-        `The jars do not say where the ${isKnee ? "knee" : "optimum"} ends on ${own?.low === null && own.high !== null ? "its low side" : own?.high === null && own.low !== null ? "its high side" : "either side"}: add jars beyond ${number(range.low)} and ${number(range.high)} kg/t, or repeat jars.`,
+        `The jars do not say where the ${isKnee ? "knee" : "optimum"} ends on ${own?.low === null && own.high !== null ? "its low side" : own?.high === null && own.low !== null ? "its high side" : "either side"}: add jars beyond ${number(range.low)} and ${number(range.high)} ${unit}, or repeat jars.`,
       ),
       modelInterval,
     };
@@ -169,7 +171,7 @@ function curvedVerdict(
     return {
       ...none(
         "ambiguous",
-        `Models that fit equally well put the ${isKnee ? "knee" : "optimum"} in different places (${span} kg/t): add jars there to part them.`,
+        `Models that fit equally well put the ${isKnee ? "knee" : "optimum"} in different places (${span} ${unit}): add jars there to part them.`,
       ),
       low,
       high,
@@ -179,7 +181,7 @@ function curvedVerdict(
   const mover = fit.report.influence[0];
   const count = tied.length + 1;
   const words = [
-    `${number(optimum.dose)} kg/t${isKnee ? ` (${optimum.gainPct} % of the gain)` : ""}, ${span}`,
+    `${number(optimum.dose)} ${unit}${isKnee ? ` (${optimum.gainPct} % of the gain)` : ""}, ${span}`,
     ...(count > 1 ? [`${["two", "three", "four", "five"][count - 2] ?? String(count)} models tie`] : []),
     ...(mover ? [`jar ${jar(mover.row)} moves it most`] : []),
     ...(warnings.includes("edge") ? ["the interval leaves the doses tested, so add jars there"] : []),

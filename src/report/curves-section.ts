@@ -11,6 +11,7 @@ import { pairDrawing, type PrintedSurface } from "./pair-chart.ts";
 import { pairGrid, type PairGrid } from "./contour-grid.ts";
 import { surfaceBounds } from "../curve/surface-bands.ts";
 import type { SeriesReport } from "./series-report.ts";
+import { toShown } from "../units/display.ts";
 import { table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
 
@@ -38,11 +39,20 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
     const label = responseWords[response.name]?.label ?? response.name;
     const chart = charts.find(({ title }) => title === label);
     return markup`<section><div class="whole"><h4>${label}</h4>
-<p>${response.verdict.sentence}</p>
+<p>${response.verdict.sentence}${usWords(response, words)}</p>
 ${chart && markup`<figure>${doseChart(chart, (value) => words.number(value, 3))}<figcaption>${chartLegend(chart)}</figcaption></figure>`}</div>
 ${warningLines(response)}
 ${modelTable(response, words)}</section>`;
   })}`;
+}
+
+/** The dose of a verdict in US customary units, since its sentence tells it in metric ones. */
+function usWords({ verdict }: ResponseAnalysis, words: PaperWords): string {
+  const { dose, low, high } = verdict;
+  if (verdict.kind === "none" || typeof dose !== "number") return "";
+  const end = (value: unknown) =>
+    typeof value === "number" ? words.number(toShown(value, "doseKgPerT", "us"), 3) : "open";
+  return ` In US customary units: ${words.one(dose, "doseKgPerT", "us", 3)}, ${end(low)} to ${end(high)}.`;
 }
 
 function warningLines({ verdict }: ResponseAnalysis): Markup[] {

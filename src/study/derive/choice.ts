@@ -6,6 +6,7 @@ import { workingWindow, type LimitHolding, type WorkingWindow } from "../../choi
 import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { responseCurve } from "../../curve/bands.ts";
 import type { ResponseCurve } from "../../curve/types.ts";
+import type { DoseWords } from "../../units/display.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { SeriesChain } from "./jars.ts";
 
@@ -235,6 +236,7 @@ export function choiceChain(
   workings: ResponseWorking[],
   number: (value: number) => string,
   targets: Targets | null = targetsOf(state, chain.series.id),
+  doses: DoseWords = { number, unit: "kg/t" },
 ): ChoiceChain | null {
   const fitted = fittedChoice(state, chain, curvesOf(workings), targets);
   if (!fitted) return null;
@@ -254,7 +256,7 @@ export function choiceChain(
     bars.push({ limit, ...limitSpans(curve, limit) });
   }
   const holdings: LimitHolding[] = bars.map(({ limit, bound }) => ({ limit, spans: bound }));
-  const window = workingWindow(holdings, tested, number);
+  const window = workingWindow(holdings, tested, doses.number, doses.unit);
   const located: Located[] = workings.flatMap(({ analysis }) => {
     const { verdict, name } = analysis;
     if (verdict.kind === "none" || typeof verdict.dose !== "number") return [];

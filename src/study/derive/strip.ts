@@ -14,6 +14,8 @@ export interface StripWords {
   doseUnit: string;
   percent(value: number): string;
   plain(value: number): string;
+  /** a flow with its unit */
+  flowLPerH(value: number): string;
 }
 
 export interface StripInput {
@@ -149,7 +151,7 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
   const unit = first.polymer.pump?.pump.settingUnit ?? "%";
   const flow =
     first.pumpFlow === null
-      ? `${words.plain(first.rates.solutionLPerH)} L/h solution`
+      ? `${words.flowLPerH(first.rates.solutionLPerH)} solution`
       : `${words.plain(first.pumpFlow)} ${first.polymer.pump?.pump.measuredIn === "g" ? "g" : "mL"}/min`;
   if (!first.setting)
     return {

@@ -111,6 +111,11 @@ test("a study without routine runs, pairs, mixing or a limit on land has no such
       ),
     ),
   );
-  for (const head of ["Drift watch on routine runs", "compared in pairs", "Mixing, jars against plant", "Cake on land"])
+  for (const head of [
+    "Drift watch on routine runs",
+    "compared in pairs",
+    "Mixing, jars against plant",
+    "Cake on land",
+  ])
     expect(bare).not.toContain(head);
 });

@@ -1,3 +1,4 @@
+import type { DoseWords } from "../../../units/display.ts";
 import type { StateTone } from "../tone.ts";
 
 /** Where the number behind a flag stands: the room, and in the bench's grid the jar and its column. */
@@ -22,6 +23,8 @@ export interface Flag {
 export interface FlagWords {
   now: string;
   number(value: number): string;
+  /** doses within sentences, in the unit shown */
+  doses: DoseWords;
 }
 
 /** "jar 3", "jars 3, 7 and 9" */

@@ -15,7 +15,7 @@ const usedJars = (chain: SeriesChain) => chain.jars.filter(({ jar }) => jar.left
 const labels = (jars: JarChain[]) => jars.map(({ jar }) => jar.label);
 
 /** What went into the jars: off the plan, too little for the syringe, unequal volumes, the slip of bases. */
-export function doseFlags(state: StudyState, chain: SeriesChain, { number }: FlagWords): Flag[] {
+export function doseFlags(state: StudyState, chain: SeriesChain, { number, doses }: FlagWords): Flag[] {
   const { series } = chain;
   const jars = usedJars(chain);
   const flags: Flag[] = [];
@@ -66,7 +66,7 @@ export function doseFlags(state: StudyState, chain: SeriesChain, { number }: Fla
         todo: "Use a stronger stock or a larger syringe.",
         aim: { room: "bench", jarId: refill[0]!.jar.id, column: `syringe${letter}` },
       });
-    flags.push(...slipFlags(state, chain, letter, jars, dose, number));
+    flags.push(...slipFlags(state, chain, letter, jars, dose, doses));
   }
   const totals = jars.flatMap((jar) => (jar.addedMl === null ? [] : [jar.addedMl]));
   const volume = series.sampleVolumeMl;
@@ -91,7 +91,7 @@ function slipFlags(
   letter: "A" | "B",
   jars: JarChain[],
   dose: (jar: JarChain) => number | null,
-  number: FlagWords["number"],
+  doses: FlagWords["doses"],
 ): Flag[] {
   const stock = letter === "A" ? chain.stockA : chain.stockB;
   const band = usualDoses(state.stream[state.sample[chain.series.sampleId]!.streamId]?.sludgeClass ?? null);
@@ -99,13 +99,13 @@ function slipFlags(
   // A metal salt is counted and dosed otherwise, so the polymer's band says nothing of it.
   if (!stock || !band || activePct === null || stock.product.form === "metal-salt" || letter === "B")
     return [];
-  const doses = jars
+  const dosed = jars
     .flatMap((jar) => {
       const value = dose(jar);
       return value !== null && value > 0 ? [{ jar, value }] : [];
     })
     .sort((a, b) => a.value - b.value);
-  const middle = doses[Math.floor(doses.length / 2)];
+  const middle = dosed[Math.floor(dosed.length / 2)];
   const slip = middle && basisSlip(middle.value, activePct, band);
   if (!slip) return [];
   const other =
@@ -115,7 +115,7 @@ function slipFlags(
       id: `basis-${letter}`,
       tone: "bad",
       word: "neat for active?",
-      sentence: `The doses (${number(middle.value)} kg/t in the middle) lie outside the usual ${number(band.low)} to ${number(band.high)} kg/t active of this sludge (${band.source}), but ${number(other)} would lie inside: that is the slip of neat for active.`,
+      sentence: `The doses (${doses.number(middle.value)} ${doses.unit} in the middle) lie outside the usual ${doses.number(band.low)} to ${doses.number(band.high)} ${doses.unit} active of this sludge (${band.source}), but ${doses.number(other)} would lie inside: that is the slip of neat for active.`,
       todo: `Check whether ${stock.stock.label} was weighed as ${slip === "read-as-supplied" ? "active where the sheet says as supplied" : "supplied where the sheet says active"}, and the active share.`,
       aim: { room: "sample" },
     },
