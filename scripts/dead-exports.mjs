@@ -17,6 +17,9 @@ const seams = {
   "src/curve/profile.ts heldDeviance": "the profile is checked at single doses",
   "src/curve/surface-bootstrap.ts caseBootstrap":
     "the bench measures it against a budget; no screen offers it",
+  "src/choice/target-steps.ts targetStep": "round steps are checked on their own",
+  "src/exchange/columns.ts plainHead": "heads with umlauts are checked one by one",
+  "src/words/language.ts registeredAreas": "the test of the words reads every area",
   "src/plant/pump-line.ts settingError": "its coverage is simulated",
   "src/report/markup.ts escapeText": "property tests feed it hostile text",
   "src/sample/density.ts dryMatterDensityKgPerL": "the worked density is checked part by part",

@@ -1,12 +1,22 @@
 import type { AnnotationOptions } from "chartjs-plugin-annotation";
 import type { ChartConfiguration, ChartDataset, Plugin } from "chart.js";
+import { roundTicks } from "../../src/report/axis.ts";
+import { endLabels, isLog, spread, untested, untestedWords, valueEnds } from "../../src/report/dose-axes.ts";
+import type { PrintedChart } from "../../src/report/dose-chart.ts";
 import type { DoseChartData } from "./dose-chart-data.ts";
 import type { Ink } from "./ink.ts";
+import { printedOf } from "./printed-chart.ts";
 
 type XY = { x: number; y: number };
 
-/** band, mean, preview and prediction lines come before the jars */
-const firstJars = 6;
+/** band, mean, preview, prediction lines and the two ends past the doses tested come before the jars */
+const firstJars = 8;
+/** room beside the frame for the names of the lines; a narrow chart goes without */
+const nameWidth = 92;
+const namedFrom = 420;
+/** height that a tick's number needs, and what the dose axis and the padding take of a chart's height */
+const tickRoom = 18;
+const axisRoom = 30;
 
 // Ticks on the failing side of a limit say which side is wrong without colour.
 function failingTicks(data: DoseChartData, ink: Ink): Plugin<"scatter"> {
@@ -16,7 +26,9 @@ function failingTicks(data: DoseChartData, ink: Ink): Plugin<"scatter"> {
       const { limit } = data;
       const scale = chart.scales["y"];
       if (!limit || !scale) return;
-      const y = scale.getPixelForValue(limit.value);
+      const lines = chart.options.plugins?.annotation?.annotations as
+        Record<string, { yMin?: number } | undefined> | undefined;
+      const y = scale.getPixelForValue(lines?.["limit"]?.yMin ?? limit.value);
       const { left, right, top, bottom } = chart.chartArea;
       if (y < top || y > bottom) return;
       const down = limit.side === "at-least" ? 6 : -6;
@@ -30,6 +42,51 @@ function failingTicks(data: DoseChartData, ink: Ink): Plugin<"scatter"> {
         ctx.lineTo(x - 4, y + down);
       }
       ctx.stroke();
+      ctx.restore();
+    },
+  };
+}
+
+// Where no jar was, the sheet is shaded and says so; each line is named where it ends.
+function saidBeside(printed: PrintedChart, ink: Ink): Plugin<"scatter"> {
+  const small = `11px ${ink.font}`;
+  return {
+    id: "said-beside",
+    beforeDatasetsDraw(chart) {
+      const scale = chart.scales["x"];
+      if (!scale) return;
+      const { top, bottom } = chart.chartArea;
+      const { ctx } = chart;
+      ctx.save();
+      ctx.font = small;
+      ctx.textAlign = "center";
+      for (const part of untested(printed)) {
+        const [from, to] = [scale.getPixelForValue(part.low), scale.getPixelForValue(part.high)];
+        ctx.fillStyle = `color-mix(in srgb, ${ink.soft} 9%, transparent)`;
+        ctx.fillRect(from, top, to - from, bottom - top);
+        ctx.fillStyle = ink.soft;
+        if (to - from > ctx.measureText(untestedWords).width + 6)
+          ctx.fillText(untestedWords, (from + to) / 2, bottom - 5);
+      }
+      ctx.restore();
+    },
+    afterDatasetsDraw(chart) {
+      const scale = chart.scales["y"];
+      if (!scale || chart.width < namedFrom) return;
+      const { top, bottom, right } = chart.chartArea;
+      const names = endLabels(printed);
+      const at = spread(
+        names.map(({ value }) => Math.min(bottom, Math.max(top, scale.getPixelForValue(value)))),
+        12,
+        top + 4,
+        bottom,
+      );
+      const { ctx } = chart;
+      ctx.save();
+      ctx.font = small;
+      ctx.fillStyle = ink.soft;
+      ctx.textBaseline = "middle";
+      names.forEach(({ text }, i) => ctx.fillText(text, right + 14, at[i]!));
       ctx.restore();
     },
   };
@@ -61,7 +118,7 @@ function annotations(
       label: {
         display: true,
         content: data.limit.label,
-        position: "end",
+        position: "start",
         yAdjust: data.limit.side === "at-most" ? 10 : -10,
         backgroundColor: ink.sheet,
         color: ink.bad,
@@ -80,12 +137,12 @@ function annotations(
       label: {
         display: true,
         content: mark.label,
-        position: "start",
-        rotation: -90,
-        xAdjust: 9,
-        backgroundColor: "transparent",
+        position: "end",
+        yAdjust: -2 + (index % 2) * 13,
+        xAdjust: 4 + 3 * mark.label.length,
+        backgroundColor: `color-mix(in srgb, ${ink.sheet} 80%, transparent)`,
         color: ink.soft,
-        padding: 0,
+        padding: 1,
         font,
       },
     };
@@ -145,6 +202,12 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
         { label: `one more jar, ${end}`, borderColor: color, borderWidth: 1, borderDash: [1, 4] },
       ),
     ),
+    ...[0, 1].map((piece) =>
+      line(
+        (data.beyond[piece] ?? []).map((at) => ({ x: at.dose, y: at.mean })),
+        { label: untestedWords, borderColor: color, borderWidth: 1.4, borderDash: [2, 5] },
+      ),
+    ),
     {
       label: "jars",
       data: kept.map((point) => ({ x: point.dose, y: point.value })),
@@ -180,23 +243,6 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
   ];
 }
 
-/** The value axis: everything that is drawn, with some air, so that no point sits on the frame. */
-function valueRange(data: DoseChartData): { min?: number; max?: number } {
-  const values = [
-    ...data.points.map((point) => point.value),
-    ...(data.plantPoints ?? []).map((point) => point.value),
-    ...data.curve.map((at) => at.mean),
-    ...data.prediction.flatMap((at) => [at.low, at.high]),
-    ...(data.limit ? [data.limit.value] : []),
-  ].filter(Number.isFinite);
-  if (values.length === 0) return {};
-  const low = Math.min(...values);
-  const high = Math.max(...values);
-  if (data.logValue && low > 0) return { min: low / 1.35, max: high * 1.35 };
-  const air = (high - low || Math.abs(high) || 1) * 0.1;
-  return { min: low >= 0 ? Math.max(0, low - air) : low - air, max: high + air };
-}
-
 export interface ChartWords {
   number(value: number): string;
 }
@@ -211,25 +257,26 @@ export function doseChartConfig(
 ): ChartConfiguration<"scatter", XY[]> {
   const font = { family: ink.font, size: 12 };
   const axis = { grid: { color: ink.rule, lineWidth: 0.6 }, border: { color: ink.soft } };
+  const printed = printedOf(data, "", "");
+  const ends = valueEnds(printed);
+  const log = isLog(printed);
   const ticks = {
     color: ink.soft,
     font,
-    // The ends of an axis are rarely round: only round values are worth reading.
-    callback(this: { min: number; max: number }, value: number | string): string {
-      const at = Number(value);
-      const isEnd = at === this.min || at === this.max;
-      return isEnd && Number(at.toPrecision(2)) !== at ? "" : words.number(at);
-    },
+    callback: (value: number | string): string => words.number(Number(value)),
   };
   return {
     type: "scatter",
     data: { datasets: datasets(data, ink) },
-    plugins: [failingTicks(data, ink)],
+    plugins: [failingTicks(data, ink), saidBeside(printed, ink)],
     options: {
       animation: false,
       responsive: true,
       maintainAspectRatio: false,
-      layout: { autoPadding: false, padding: { top: 8, right: 14, bottom: 4 } },
+      layout: {
+        autoPadding: false,
+        padding: ({ chart }) => ({ top: 8, right: chart.width < namedFrom ? 14 : nameWidth, bottom: 4 }),
+      },
       scales: {
         x: {
           ...axis,
@@ -237,14 +284,23 @@ export function doseChartConfig(
           min: data.doseRange.low,
           max: data.doseRange.high,
           title: { display: showDoseAxis, text: data.doseLabel, color: ink.soft, font },
-          ticks: { ...ticks, maxTicksLimit: 11, includeBounds: false, display: showDoseAxis },
+          ticks: { ...ticks, display: showDoseAxis },
+          // The ticks are those of the paper, so that screen, report and saved file read alike.
+          afterBuildTicks: (scale) => {
+            scale.ticks = roundTicks(scale.min, scale.max, false).map((value) => ({ value }));
+          },
         },
         y: {
           ...axis,
-          type: data.logValue ? "logarithmic" : "linear",
-          ...valueRange(data),
+          type: log ? "logarithmic" : "linear",
+          min: ends.low,
+          max: ends.high,
           title: { display: true, text: data.valueLabel, color: ink.soft, font },
-          ticks: { ...ticks, maxTicksLimit: 7, includeBounds: false },
+          ticks: { ...ticks, autoSkip: false },
+          afterBuildTicks: (scale) => {
+            const most = Math.max(2, Math.floor((scale.chart.height - axisRoom) / tickRoom));
+            scale.ticks = roundTicks(scale.min, scale.max, log, most).map((value) => ({ value }));
+          },
           // One width for every chart in the stack, so that a dose stands on the same vertical in all of them.
           afterFit: (scale) => {
             scale.width = 76;

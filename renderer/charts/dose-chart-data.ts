@@ -30,9 +30,17 @@ export interface DoseChartData {
   curve: { dose: number; mean: number; low: number; high: number }[];
   /** where one more jar would fall (95 % prediction); empty where it is not shown */
   prediction: { dose: number; low: number; high: number }[];
+  /** the mean a little past the doses tested, in pieces: only the model's word, drawn faint and dotted */
+  beyond: { dose: number; mean: number }[][];
   /** instant preview polynomial, drawn dotted and labelled; empty otherwise */
   preview: { dose: number; mean: number }[];
-  limit: { value: number; side: "at-most" | "at-least"; label: string } | null;
+  limit: {
+    value: number;
+    side: "at-most" | "at-least";
+    label: string;
+    /** the same words for another value, while the line is dragged to it */
+    wordsAt?: (value: number) => string;
+  } | null;
   interval: { low: number; high: number } | null;
   marks: DoseMark[];
   polymer: "a" | "b";

@@ -13,12 +13,14 @@ import { unpackWorkings } from "../worker/pack.ts";
 import { useFormat } from "./format.ts";
 import { useSelection } from "./selection.ts";
 import { useStudy } from "./study.ts";
+import { useTargets } from "./targets.ts";
 
 /** Everything derived from the study, from the jars to the strip; the fits come back from their own thread. */
 export const useChain = defineStore("chain", () => {
   const study = useStudy();
   const selection = useSelection();
   const format = useFormat();
+  const targets = useTargets();
 
   const series = computed(() =>
     study.state && selection.seriesId ? seriesChain(study.state, selection.seriesId) : null,
@@ -66,18 +68,25 @@ export const useChain = defineStore("chain", () => {
   const jarOfRow = (row: number) => rowJars.value.get(row) ?? String(row);
 
   watch(
-    [series, () => format.mark],
-    ([chain, mark]) => {
+    [series, () => format.mark, () => format.system],
+    ([chain, mark, system]) => {
       const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
       rowJars.value = labels;
-      ask({ rows, labels: [...labels], mark, name: chain?.series.label ?? "" });
+      ask({ rows, labels: [...labels], mark, system, name: chain?.series.label ?? "" });
     },
     { immediate: true },
   );
 
   const choice = computed(() =>
     study.state && series.value && workings.value.length > 0
-      ? choiceChain(study.state, series.value, workings.value, (value) => format.plain(value, 3))
+      ? choiceChain(
+          study.state,
+          series.value,
+          workings.value,
+          (value) => format.plain(value, 3),
+          targets.now,
+          format.doses,
+        )
       : null,
   );
 
@@ -117,6 +126,7 @@ export const useChain = defineStore("chain", () => {
             doseUnit: format.unit("doseKgPerT"),
             percent: (value) => format.plain(value, 3),
             plain: (value) => format.plain(value, 3),
+            flowLPerH: (value) => format.withUnit(value, "flowLPerH", 3),
           },
         })
       : [],
@@ -131,6 +141,8 @@ export const useChain = defineStore("chain", () => {
     running,
     fitTrouble,
     choice,
+    /** the targets as they are kept, without one that is being dragged */
+    targets: computed(() => targets.kept),
     decision,
     plant,
     segments,

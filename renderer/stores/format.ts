@@ -1,7 +1,15 @@
 import { defineStore } from "pinia";
 import { computed } from "vue";
 import type { Figure } from "../../src/study/derive/figure.ts";
-import { spreadToShown, toCanonical, toShown, unitText, type QuantityKind } from "../../src/units/display.ts";
+import {
+  doseWords,
+  kindOfUnit,
+  spreadToShown,
+  toCanonical,
+  toShown,
+  unitText,
+  type QuantityKind,
+} from "../../src/units/display.ts";
 import {
   decimalsFor,
   writeFixed,
@@ -50,7 +58,19 @@ export const useFormat = defineStore("format", () => {
     };
   }
 
+  /** An input of a formula: metric, as the formula takes it, with US customary beside it where the study shows that. */
+  function input(value: number, unitOfInput: string): string {
+    const metric = `${plain(value)} ${unitOfInput}`.trim();
+    const kind = system.value === "us" ? kindOfUnit(unitOfInput) : null;
+    return kind ? `${metric} (${withUnit(value, kind)})` : metric;
+  }
+
+  /** doses within sentences, in the unit shown */
+  const doses = computed(() => doseWords((value) => plain(value, 3), system.value));
+
   return {
+    doses,
+    input,
     mark,
     system,
     unit,

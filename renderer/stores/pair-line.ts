@@ -15,7 +15,14 @@ export const usePairLine = defineStore("pair-line", () => {
 
   const choice = computed(() =>
     study.state && chain.series && chain.analysis?.axis === "surface"
-      ? pairChain(study.state, chain.series, chain.workings, (value) => format.plain(value, 3))
+      ? pairChain(
+          study.state,
+          chain.series,
+          chain.workings,
+          (value) => format.plain(value, 3),
+          undefined,
+          format.doses,
+        )
       : null,
   );
   const limits = computed(() => choice.value?.limits ?? []);

@@ -4,6 +4,7 @@ import { responseSpecs } from "../../src/responses/registry.ts";
 import { nextJars } from "../../src/choice/next-jars.ts";
 import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
+import { doseWords } from "../../src/units/display.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
 import { speak, spokenLanguage } from "../../src/words/language.ts";
 import { tableOf } from "../../src/words/table-of.ts";
@@ -12,13 +13,15 @@ import { packWorkings } from "./pack.ts";
 // Fits run here, off the screen's thread, so that typing never waits for one.
 addEventListener("message", (event: MessageEvent<FitQuestion>) => void answer(event.data));
 
-async function answer({ id, rows, labels, mark, language, name }: FitQuestion): Promise<void> {
+async function answer({ id, rows, labels, mark, language, system, name }: FitQuestion): Promise<void> {
   if (spokenLanguage() !== language) speak(language, await tableOf(language));
+  const doses = doseWords((value) => writeSignificant(value, mark, 3), system);
   const jarNames = new Map(labels);
   const result = analyseJars(rows as AnalyseRow[], {
     name,
     responses: responseSpecs,
-    number: (value) => writeSignificant(value, mark, 3),
+    number: doses.number,
+    doseUnit: doses.unit,
     jar: (row) => jarNames.get(row) ?? String(row),
   });
   const answered: FitAnswer = result.ok

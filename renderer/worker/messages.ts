@@ -1,6 +1,7 @@
 import type { NextJars } from "../../src/choice/next-jars.ts";
 import type { RobustFit } from "../../src/curve/robust.ts";
 import type { AnalyseRow, Analysis } from "../../src/curve/analyse-types.ts";
+import type { UnitSystem } from "../../src/units/display.ts";
 import type { DecimalMark } from "../../src/units/number-entry.ts";
 import type { Language } from "../../src/words/language.ts";
 import type { PackedWorking } from "./pack.ts";
@@ -18,6 +19,8 @@ export interface FitQuestion {
   labels: [number, string][];
   mark: DecimalMark;
   language: Language;
+  /** the units that sentences tell doses in */
+  system: UnitSystem;
   name: string;
 }
 

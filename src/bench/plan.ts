@@ -82,9 +82,7 @@ function dosesOf(input: PlanInput, warnings: string[]): Outcome<{ doses: Pair[];
       );
       const doses = wanted.filter((dose) => dose >= low - 1e-12 && dose <= high + 1e-12 && dose > 0);
       if (doses.length < wanted.length)
-        warnings.push(
-          jarPlanWords.stepsOutside(wanted.length - doses.length, wanted.length, input.guess, low, high),
-        );
+        warnings.push(jarPlanWords.stepsOutside(wanted.length - doses.length, wanted.length));
       return doses.length < 2
         ? bad(jarPlanWords.fewSteps)
         : good({ doses: doses.map((a) => ({ a, b: 0 })), centre: null });

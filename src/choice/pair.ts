@@ -32,7 +32,11 @@ const steps = 120;
  * The cheapest pair within the tested hull that meets every limit at its bound (least total polymer where nothing is
  * priced), on a grid of 121 by 121. Where none does, the limits that shut each other out and the nearest pair.
  */
-export function cheapestPair(input: PairInput, number: (dose: number) => string): PairChoice {
+export function cheapestPair(
+  input: PairInput,
+  number: (doseKgPerT: number) => string,
+  doseUnit = "kg/t",
+): PairChoice {
   const { rangeA, rangeB } = input;
   let best: { pair: Pair; score: number } | null = null;
   let nearest: { pair: Pair; worst: number; failing: string[] } | null = null;
@@ -76,7 +80,7 @@ export function cheapestPair(input: PairInput, number: (dose: number) => string)
       never.length > 0
         ? choiceWords.pairNeverMet(never[0]!)
         : nearest
-          ? choiceWords.pairConflictNear(conflict, number(nearest.pair.a), number(nearest.pair.b))
+          ? choiceWords.pairConflictNear(conflict, number(nearest.pair.a), number(nearest.pair.b), doseUnit)
           : choiceWords.pairConflict(conflict),
   };
 }

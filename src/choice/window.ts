@@ -28,7 +28,8 @@ function gapBetween(a: Span[], b: Span[]): { size: number; middle: number } | nu
 export function workingWindow(
   holdings: LimitHolding[],
   tested: Span,
-  number: (dose: number) => string,
+  number: (doseKgPerT: number) => string,
+  doseUnit = "kg/t",
 ): WorkingWindow {
   let spans: Span[] = [tested];
   for (const { spans: own } of holdings) spans = overlap(spans, own);
@@ -53,7 +54,7 @@ export function workingWindow(
     kind: "empty",
     conflict: [a, b],
     nearest: worst!.middle,
-    sentence: choiceWords.conflict(a.words, b.words, number(worst!.middle)),
+    sentence: choiceWords.conflict(a.words, b.words, number(worst!.middle), doseUnit),
   };
 }
 

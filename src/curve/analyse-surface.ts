@@ -41,7 +41,7 @@ export function analyseSurface(jars: JarPoint[], spec: ResponseSpec, options: Wo
 }
 
 function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, options: WordOptions): Verdict {
-  const { number, jar } = options;
+  const { number, jar, doseUnit: unit = "kg/t" } = options;
   const { report } = surface;
   const pairs = new Set(
     pureErrorCells(
@@ -55,7 +55,8 @@ function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, op
   if (report.outliers.length > 0) warnings.push("outlier");
   if (jars.some((point) => point.censored)) warnings.push("censored");
   if (pairs === jars.length) warnings.push("single-jars");
-  const pairWords = (pair: { a: number; b: number }) => surfaceWords.pair(number(pair.a), number(pair.b));
+  const pairWords = (pair: { a: number; b: number }) =>
+    surfaceWords.pair(number(pair.a), number(pair.b), unit);
 
   if (report.status === "too-few-points" || (report.status === "converged" && report.aicc === null))
     return emptyVerdict("too-few-doses", surfaceWords.fewPairs(pairs, jars.length), warnings);

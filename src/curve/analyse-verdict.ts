@@ -5,8 +5,10 @@ import type { DoseInterval, DosePoint } from "./types.ts";
 import { verdictWords } from "../words/curve.ts";
 
 export interface WordOptions {
-  /** a dose or response as text under the decimal mark in force */
-  number(value: number): string;
+  /** a dose as text: under the decimal mark in force, in the unit of `doseUnit` */
+  number(doseKgPerT: number): string;
+  /** the unit that `number` writes doses in; kg/t where not given */
+  doseUnit?: string;
   /** what the jar of a row is called */
   jar(row: number): string;
 }
@@ -51,7 +53,7 @@ const profileOf = (fit: Fit): DoseInterval | null =>
 /** The verdict on one response: an optimum, a knee, or none with the reason and what to do about it. */
 export function verdictOf(input: VerdictInput): Verdict {
   const { spec, points, distinct, ranking, fit, options } = input;
-  const { number } = options;
+  const { number, doseUnit: unit = "kg/t" } = options;
   const warnings = warningsOf(input);
   const low = Math.min(...points.map((point) => point.x));
   const high = Math.max(...points.map((point) => point.x));
@@ -68,14 +70,15 @@ export function verdictOf(input: VerdictInput): Verdict {
   if (!ranking.suggested || !fit)
     return none("no-model-fits", ranking.masked ? verdictWords.masked : verdictWords.noModel);
   const shape = fit.model.parameterNames.length;
-  if (shape === 1) return none("no-effect", verdictWords.noEffect(spec.label, number(low), number(high)));
+  if (shape === 1)
+    return none("no-effect", verdictWords.noEffect(spec.label, number(low), number(high), unit));
   if (shape === 2) {
     const better = improves(fit, spec.wanted);
     return none(
       "not-curved",
       better
-        ? verdictWords.stillImproving(spec.label, number(high))
-        : verdictWords.onlyWorse(spec.label, number(low)),
+        ? verdictWords.stillImproving(spec.label, number(high), unit)
+        : verdictWords.onlyWorse(spec.label, number(low), unit),
     );
   }
   return curvedVerdict(input, fit, warnings, { low, high });
@@ -88,7 +91,7 @@ function curvedVerdict(
   range: { low: number; high: number },
 ): Verdict {
   const { spec, tied, rivals, options } = input;
-  const { number, jar } = options;
+  const { number, jar, doseUnit: unit = "kg/t" } = options;
   const none = (reason: Reason, sentence: string) => emptyVerdict(reason, sentence, warnings);
   const optimum = fit.report.optimum;
   const isKnee = optimum?.kind === "knee";
@@ -96,10 +99,10 @@ function curvedVerdict(
   if (!optimum || (!isKnee && optimum.kind !== spec.wanted))
     return none(
       "not-curved",
-      verdictWords.noTurn(spec.label, spec.wanted, number(range.low), number(range.high)),
+      verdictWords.noTurn(spec.label, spec.wanted, number(range.low), number(range.high), unit),
     );
   if (isKnee && !improves(fit, spec.wanted))
-    return none("not-curved", verdictWords.onlyWorse(spec.label, number(range.low)));
+    return none("not-curved", verdictWords.onlyWorse(spec.label, number(range.low), unit));
 
   const own = profileOf(fit);
   const modelInterval =
@@ -109,10 +112,10 @@ function curvedVerdict(
     const ninety = isKnee && above ? ninetyDose(fit) : null;
     const inside = ninety !== null && ninety <= range.high && ninety >= range.low;
     const sentence = above
-      ? verdictWords.outside(kind, "above", number(range.high))
-      : verdictWords.outside(kind, "below", number(range.low));
+      ? verdictWords.outside(kind, "above", number(range.high), unit)
+      : verdictWords.outside(kind, "below", number(range.low), unit);
     return {
-      ...none("outside-range", inside ? verdictWords.ninety(sentence, number(ninety)) : sentence),
+      ...none("outside-range", inside ? verdictWords.ninety(sentence, number(ninety), unit) : sentence),
       dose: optimum.dose,
       low: modelInterval.low,
       high: modelInterval.high,
@@ -132,6 +135,7 @@ function curvedVerdict(
               : "either",
           number(range.low),
           number(range.high),
+          unit,
         ),
       ),
       modelInterval,
@@ -156,7 +160,7 @@ function curvedVerdict(
   const span = verdictWords.span(low === null ? null : number(low), high === null ? null : number(high));
   if (disjoint)
     return {
-      ...none("ambiguous", verdictWords.ambiguous(kind, span)),
+      ...none("ambiguous", verdictWords.ambiguous(kind, span, unit)),
       low,
       high,
       modelInterval,
@@ -166,8 +170,8 @@ function curvedVerdict(
   const count = tied.length + 1;
   const words = [
     isKnee
-      ? verdictWords.locatedKnee(number(optimum.dose), optimum.gainPct, span)
-      : verdictWords.located(number(optimum.dose), span),
+      ? verdictWords.locatedKnee(number(optimum.dose), optimum.gainPct, span, unit)
+      : verdictWords.located(number(optimum.dose), span, unit),
     ...(count > 1 ? [verdictWords.tie(count)] : []),
     ...(mover ? [verdictWords.mover(jar(mover.row))] : []),
     ...(warnings.includes("edge") ? [verdictWords.edge] : []),

@@ -18,12 +18,22 @@ export function axis(low: number, high: number, from: number, to: number, log: b
     high,
     log,
     at: (value) => from + ((scale(value) - a) / span) * (to - from),
-    ticks: log ? logTicks(low, high) : linearTicks(low, high),
+    ticks: roundTicks(low, high, log),
   };
 }
 
-function linearTicks(low: number, high: number): number[] {
-  const rough = (high - low) / 6;
+const usualTicks = 7;
+
+/**
+ * The round values between two ends that are worth a tick, `most` at most: steps of 1, 2 or 5, on a log axis those
+ * digits of every power of ten, or the powers alone where that is too many.
+ */
+export function roundTicks(low: number, high: number, log: boolean, most = usualTicks): number[] {
+  return log ? logTicks(low, high, most) : linearTicks(low, high, most);
+}
+
+function linearTicks(low: number, high: number, most: number): number[] {
+  const rough = (high - low) / Math.max(1, most - 1);
   if (!(rough > 0)) return [low];
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].find((one) => one * power >= rough)! * power;
@@ -32,12 +42,19 @@ function linearTicks(low: number, high: number): number[] {
   return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
 }
 
-function logTicks(low: number, high: number): number[] {
-  const all: number[] = [];
-  for (let power = Math.floor(Math.log10(low)); power <= Math.ceil(Math.log10(high)); power++)
-    for (const digit of [1, 2, 5]) {
-      const value = Number((digit * 10 ** power).toPrecision(6));
-      if (value >= low && value <= high) all.push(value);
-    }
-  return all.length >= 2 ? all : linearTicks(low, high);
+function logTicks(low: number, high: number, most: number): number[] {
+  const withDigits = (digits: number[]) => {
+    const all: number[] = [];
+    for (let power = Math.floor(Math.log10(low)); power <= Math.ceil(Math.log10(high)); power++)
+      for (const digit of digits) {
+        const value = Number((digit * 10 ** power).toPrecision(6));
+        if (value >= low && value <= high) all.push(value);
+      }
+    return all;
+  };
+  const fine = withDigits([1, 2, 5]);
+  if (fine.length < 2) return linearTicks(low, high, most);
+  if (fine.length <= most) return fine;
+  const powers = withDigits([1]);
+  return powers.length >= 2 ? powers : fine.filter((_, i) => i % Math.ceil(fine.length / most) === 0);
 }

@@ -1,13 +1,12 @@
 import { type ResponseWorking } from "../curve/analyse-types.ts";
 import { type ResponseName, responseSpecs, responseWords, unitOf } from "../responses/registry.ts";
-import { meanAt, meanBand } from "../curve/bands.ts";
 import { offScale, onScale } from "../curve/problem.ts";
 import { type ChoiceChain } from "../study/derive/choice.ts";
 import type { RunChain } from "../study/derive/plant-runs.ts";
 import type { SeriesChain } from "../study/derive/jars.ts";
+import { drawnCurve } from "./curve-points.ts";
+import { doseEnd } from "./dose-axes.ts";
 import type { PrintedChart } from "./dose-chart.ts";
-
-const steps = 120;
 
 /** What the doses of a chart are marked with. */
 export interface ChartMarks {
@@ -64,7 +63,7 @@ export function printedCharts(
     return points.length > 0 ? [{ spec, points }] : [];
   });
   const doses = all.flatMap(({ points }) => points.map(({ dose }) => dose));
-  const doseHigh = Math.max(...doses, marks.approved ?? 0, marks.present ?? 0) * 1.06 || 1;
+  const doseHigh = doseEnd([...doses, marks.approved ?? 0, marks.present ?? 0]);
   return all.map(({ spec, points }) => {
     const working = workings.find(({ analysis }) => analysis.name === spec.name) ?? null;
     const verdict = working?.analysis.verdict;
@@ -78,10 +77,12 @@ export function printedCharts(
       valueLabel: `${words.label}, ${unit}`,
       logValue: spec.scale === "log",
       polymer: letter,
+      doseLow: 0,
       doseHigh,
       points,
       plant: plantPoints(runs, spec.name, (letter === "a" ? chain.stockA : chain.stockB)?.product.id),
-      curve: working ? curveOf(working) : [],
+      ...(working ? drawnCurve(working) : { tested: null, curve: [], prediction: [], beyond: [] }),
+      preview: [],
       limit: bar ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words } : null,
       interval:
         verdict &&
@@ -100,14 +101,4 @@ export function printedCharts(
       ],
     };
   });
-}
-
-function curveOf({ fit }: ResponseWorking): PrintedChart["curve"] {
-  if (!fit || fit.report.status !== "converged") return [];
-  const { low, high } = fit.problem.range;
-  const from = fit.model.definedAtZero ? low : Math.max(low, high / 1000);
-  return Array.from({ length: steps + 1 }, (_, i) => {
-    const dose = from + ((high - from) * i) / steps;
-    return { dose, mean: meanAt(fit, dose), ...meanBand(fit, dose) };
-  }).filter((at) => [at.mean, at.low, at.high].every(Number.isFinite));
 }

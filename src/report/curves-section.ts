@@ -6,8 +6,12 @@ import { warningWords } from "../words/warnings.ts";
 import { printedCharts } from "./chart-data.ts";
 import { chartLegend, doseChart } from "./dose-chart.ts";
 import { markup, type Markup } from "./markup.ts";
-import { pairChart } from "./pair-chart.ts";
+import { inlineSvg } from "./drawing.ts";
+import { pairDrawing, type PrintedSurface } from "./pair-chart.ts";
+import { pairGrid, type PairGrid } from "./contour-grid.ts";
+import { surfaceBounds } from "../curve/surface-bands.ts";
 import type { SeriesReport } from "./series-report.ts";
+import { toShown } from "../units/display.ts";
 import { table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
 import { doseReportWords } from "../words/dose-report.ts";
@@ -37,11 +41,20 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
     const label = responseWords[response.name]?.label ?? response.name;
     const chart = charts.find(({ title }) => title === label);
     return markup`<section><div class="whole"><h4>${label}</h4>
-<p>${response.verdict.sentence}</p>
+<p>${response.verdict.sentence}${usWords(response, words)}</p>
 ${chart && markup`<figure>${doseChart(chart, (value) => words.number(value, 3))}<figcaption>${chartLegend(chart)}</figcaption></figure>`}</div>
 ${warningLines(response)}
 ${modelTable(response, words)}</section>`;
   })}`;
+}
+
+/** The dose of a verdict in US customary units, since its sentence tells it in metric ones. */
+function usWords({ verdict }: ResponseAnalysis, words: PaperWords): string {
+  const { dose, low, high } = verdict;
+  if (verdict.kind === "none" || typeof dose !== "number") return "";
+  const end = (value: unknown) =>
+    typeof value === "number" ? words.number(toShown(value, "doseKgPerT", "us"), 3) : "open";
+  return ` In US customary units: ${words.one(dose, "doseKgPerT", "us", 3)}, ${end(low)} to ${end(high)}.`;
 }
 
 function warningLines({ verdict }: ResponseAnalysis): Markup[] {
@@ -122,7 +135,10 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
   const { verdict } = response;
   const best = verdict.dose !== null && typeof verdict.dose === "object" ? verdict.dose : null;
   const picked = decision?.decision;
+  const fitted = one.workings.find(({ analysis }) => analysis.name === response.name)?.surface ?? null;
+  const grid = fitted && pairGrid(fitted);
   const chart = {
+    surface: grid && { ...grid, limits: targetLines(one, grid) },
     sentence: verdict.sentence,
     labelA: doseReportWords.surface.doseA,
     labelB: doseReportWords.surface.doseB,
@@ -136,9 +152,27 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
   };
   const surface = response.fits.find((fit): fit is SurfaceReport => fit.model === "surface");
   return markup`<section><div class="whole"><h4>${label}</h4><p>${verdict.sentence}</p>
-<figure>${pairChart(chart, (value) => words.number(value, 3))}<figcaption>${doseReportWords.surface.legend(label)}</figcaption></figure></div>
+<figure>${inlineSvg(pairDrawing(chart, (value) => words.number(value, 3)))}<figcaption>${doseReportWords.surface.legend(label)}</figcaption></figure></div>
 ${warningLines(response)}
 ${surface ? surfaceTable(surface, words) : markup`<p class="gap">${doseReportWords.surface.none}</p>`}</section>`;
+}
+
+/** Every target of a two-polymer series on the bound of its own surface. */
+function targetLines({ pair }: SeriesReport, grid: PairGrid): PrintedSurface["limits"] {
+  return (pair?.limits ?? []).flatMap(({ limit, surface }) =>
+    surface
+      ? [
+          {
+            label: limit.words,
+            limit: limit.value,
+            values: grid.doses.map(({ a, b }) => {
+              const bounds = surfaceBounds(surface, a, b);
+              return limit.side === "at-most" ? bounds.high : bounds.low;
+            }),
+          },
+        ]
+      : [],
+  );
 }
 
 function surfaceTable(surface: SurfaceReport, words: PaperWords): Markup {

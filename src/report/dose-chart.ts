@@ -1,4 +1,6 @@
 import { axis, type Axis } from "./axis.ts";
+import { endLabels, isLog, spread, untested, untestedWords, valueEnds } from "./dose-axes.ts";
+import { inlineSvg, type Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
 
 /** One response against dose, as it is printed: black on white, everything named where it stands. */
@@ -9,7 +11,10 @@ export interface PrintedChart {
   valueLabel: string;
   logValue: boolean;
   polymer: "a" | "b";
+  doseLow: number;
   doseHigh: number;
+  /** the doses of the jars behind the curve; null where nothing was fitted */
+  tested: { low: number; high: number } | null;
   points: {
     dose: number;
     value: number;
@@ -22,6 +27,12 @@ export interface PrintedChart {
   plant: { dose: number; value: number; label: string }[];
   /** fitted mean with its 95 % band, in rising dose; empty where nothing was fitted */
   curve: { dose: number; mean: number; low: number; high: number }[];
+  /** where one more jar would fall, 95 %; empty where it is not shown */
+  prediction: { dose: number; low: number; high: number }[];
+  /** the mean a little past the doses tested, in pieces */
+  beyond: { dose: number; mean: number }[][];
+  /** a first look before anything is fitted */
+  preview: { dose: number; mean: number }[];
   limit: { value: number; side: "at-most" | "at-least"; label: string } | null;
   /** the range the verdict gives for its dose */
   interval: { low: number; high: number } | null;
@@ -29,33 +40,19 @@ export interface PrintedChart {
 }
 
 const width = 660;
-const height = 244;
+const height = 250;
 const left = 64;
-const right = width - 10;
+const right = width - 84;
 const top = 34;
 const bottom = height - 40;
 
 const px = (value: number) => String(Math.round(value * 10) / 10);
 
-function valueAxis(chart: PrintedChart): Axis {
-  const values = [
-    ...chart.points.map((point) => point.value),
-    ...chart.plant.map((point) => point.value),
-    ...chart.curve.map((at) => at.mean),
-    ...(chart.limit ? [chart.limit.value] : []),
-  ];
-  const low = values.length > 0 ? Math.min(...values) : 0;
-  const high = values.length > 0 ? Math.max(...values) : 1;
-  if (chart.logValue && low > 0) return axis(low / 1.3, high * 1.3, bottom, top, true);
-  const air = (high - low || Math.abs(high) || 1) * 0.1;
-  return axis(low >= 0 ? Math.max(0, low - air) : low - air, high + air, bottom, top, false);
-}
-
 /** What the signs of this chart mean, for the line under it. */
 export function chartLegend(chart: PrintedChart): string {
   const parts = ["numbers: jars"];
   if (chart.plant.length > 0) parts.push("diamonds: plant runs, named in their table");
-  if (chart.curve.length > 1) parts.push("line: fitted mean, grey: its 95 % band");
+  if (chart.beyond.length > 0) parts.push("dotted: the curve past the doses tested");
   if (chart.interval) parts.push("bar on the axis: range of the dose");
   if (chart.limit) parts.push("hatched side of a limit: not met there");
   if (chart.points.some(({ censored }) => censored)) parts.push("triangle: beyond the instrument's range");
@@ -63,20 +60,55 @@ export function chartLegend(chart: PrintedChart): string {
   return `${parts.join("; ")}.`;
 }
 
-/** The chart as SVG that needs no script and no style from elsewhere. */
-export function doseChart(chart: PrintedChart, number: (value: number) => string): Markup {
-  const x = axis(0, chart.doseHigh, left, right, false);
-  const y = valueAxis(chart);
+/** The chart as a drawing that needs no script and no style from elsewhere. */
+export function doseDrawing(chart: PrintedChart, number: (value: number) => string): Drawing {
+  const x = axis(chart.doseLow, chart.doseHigh, left, right, false);
+  const ends = valueEnds(chart);
+  const y = axis(ends.low, ends.high, bottom, top, isLog(chart));
   const inside = (value: number) => Math.min(bottom, Math.max(top, y.at(value)));
-  return markup`<svg viewBox="0 0 ${String(width)} ${String(height)}" role="img" aria-label="${`${chart.title} against dose. ${chart.sentence}`}" font-size="11" fill="#000">
+  return {
+    width,
+    height,
+    label: `${chart.title} against dose. ${chart.sentence}`,
+    body: markup`${untestedParts(chart, x)}
 ${band(chart, x, inside)}
 ${frame(chart, x, y, number)}
 ${limitLine(chart, y)}
 ${marks(chart, x)}
-${curveLine(chart, x, inside)}
+${curveLines(chart, x, inside)}
+${lineNames(chart, inside)}
 ${chart.points.map((point, i) => jar(point, chart.polymer, x.at(point.dose), inside(point.value), i))}
-${chart.plant.map((point) => plantMark(point, x.at(point.dose), inside(point.value)))}
-</svg>`;
+${chart.plant.map((point) => plantMark(point, x.at(point.dose), inside(point.value)))}`,
+  };
+}
+
+/** The chart as SVG within a page. */
+export function doseChart(chart: PrintedChart, number: (value: number) => string): Markup {
+  return inlineSvg(doseDrawing(chart, number));
+}
+
+/** Where no jar was, the paper is hatched by thin uprights and says so. */
+function untestedParts(chart: PrintedChart, x: Axis): Markup[] {
+  return untested(chart).map(({ low, high }) => {
+    const [from, to] = [x.at(low), x.at(high)];
+    const uprights = Array.from({ length: Math.floor((to - from) / 5) }, (_, i) => from + 3 + i * 5);
+    return markup`<g stroke="#bbb" stroke-width="0.6">${uprights.map((at) => markup`<path d="M${px(at)} ${px(top)}V${px(bottom)}"/>`)}</g>${
+      to - from > 48 &&
+      markup`<text x="${px((from + to) / 2)}" y="${px(bottom - 6)}" text-anchor="middle" font-size="10" ${halo}>${untestedWords}</text>`
+    }`;
+  });
+}
+
+/** Each line is named where it ends, beside the frame. */
+function lineNames(chart: PrintedChart, inside: (value: number) => number): Markup {
+  const names = endLabels(chart);
+  const at = spread(
+    names.map(({ value }) => inside(value)),
+    12,
+    top + 4,
+    bottom,
+  );
+  return markup`${names.map(({ text }, i) => markup`<text x="${px(right + 5)}" y="${px(at[i]! + 4)}" font-size="10">${text}</text>`)}`;
 }
 
 function frame(chart: PrintedChart, x: Axis, y: Axis, number: (value: number) => string): Markup {
@@ -96,10 +128,30 @@ function band(chart: PrintedChart, x: Axis, inside: (value: number) => number): 
   return markup`<path d="M${[...up, ...down].join("L")}Z" fill="#dcdcdc"/>`;
 }
 
-function curveLine(chart: PrintedChart, x: Axis, inside: (value: number) => number): Markup | null {
-  if (chart.curve.length < 2) return null;
-  const path = chart.curve.map((at) => `${px(x.at(at.dose))} ${px(inside(at.mean))}`).join("L");
-  return markup`<path d="M${path}" fill="none" stroke="#000" stroke-width="2" stroke-dasharray="${chart.polymer === "a" ? "none" : "9 5"}"/>`;
+function pathOf(
+  points: { dose: number; value: number }[],
+  x: Axis,
+  inside: (value: number) => number,
+): string {
+  return `M${points.map((at) => `${px(x.at(at.dose))} ${px(inside(at.value))}`).join("L")}`;
+}
+
+function curveLines(chart: PrintedChart, x: Axis, inside: (value: number) => number): Markup {
+  const line = (points: { dose: number; value: number }[], strokeWidth: string, dash: string) =>
+    points.length > 1 &&
+    markup`<path d="${pathOf(points, x, inside)}" fill="none" stroke="#000" stroke-width="${strokeWidth}" stroke-dasharray="${dash}"/>`;
+  const meanOf = (points: { dose: number; mean: number }[]) =>
+    points.map(({ dose, mean }) => ({ dose, value: mean }));
+  return markup`${line(meanOf(chart.curve), "2", chart.polymer === "a" ? "none" : "9 5")}
+${chart.beyond.map((piece) => line(meanOf(piece), "1.2", "1.5 4"))}
+${(["low", "high"] as const).map((end) =>
+  line(
+    chart.prediction.map((at) => ({ dose: at.dose, value: at[end] })),
+    "0.8",
+    "1 3",
+  ),
+)}
+${line(meanOf(chart.preview), "1.2", "3 3")}`;
 }
 
 /** white around letters, so that they read over lines and the band */

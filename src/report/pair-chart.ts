@@ -1,5 +1,19 @@
-import { axis } from "./axis.ts";
+import { axis, type Axis } from "./axis.ts";
+import { levelLines } from "./contour-grid.ts";
+import type { Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
+
+type Range = { low: number; high: number };
+
+/** The fitted surface of a response over both doses, on the grid of contour-grid.ts. */
+export interface PrintedSurface {
+  rangeA: Range;
+  rangeB: Range;
+  values: number[];
+  levels: number[];
+  /** lines where a target is met with confidence, on the grid of that response's own bound */
+  limits: { label: string; values: number[]; limit: number }[];
+}
 
 /** The pairs of doses tested, each with its jar and reading, and the pairs that matter. */
 export interface PairChart {
@@ -8,18 +22,20 @@ export interface PairChart {
   labelB: string;
   points: { a: number; b: number; label: string; leftOut: boolean }[];
   marks: { a: number; b: number; label: string }[];
+  surface: PrintedSurface | null;
 }
 
 const width = 660;
-const height = 300;
+const height = 320;
 const left = 56;
-const right = width - 70;
+const right = width - 90;
 const top = 18;
 const bottom = height - 44;
 const px = (value: number) => String(Math.round(value * 10) / 10);
+const halo = { html: 'stroke="#fff" stroke-width="3" paint-order="stroke"' };
 
-/** The plane of both doses with its jars, as SVG. */
-export function pairChart(chart: PairChart, number: (value: number) => string): Markup {
+/** The plane of both doses with its jars, and the fitted surface's levels where there is one. */
+export function pairDrawing(chart: PairChart, number: (value: number) => string): Drawing {
   const all = [...chart.points, ...chart.marks];
   const top2 = (values: number[]) => Math.max(...values, 0) * 1.08 || 1;
   const x = axis(0, top2(all.map(({ a }) => a)), left, right, false);
@@ -30,7 +46,11 @@ export function pairChart(chart: PairChart, number: (value: number) => string): 
     const key = `${px(x.at(point.a))} ${px(y.at(point.b))}`;
     places.set(key, [...(places.get(key) ?? []), point]);
   }
-  return markup`<svg viewBox="0 0 ${String(width)} ${String(height)}" role="img" aria-label="${`Pairs of doses tested. ${chart.sentence}`}" font-size="11" fill="#000">
+  return {
+    width,
+    height,
+    label: `Pairs of doses tested. ${chart.sentence}`,
+    body: markup`${chart.surface && surfaceLines(chart.surface, x, y, number)}
 <g stroke="#000" fill="none"><path d="M${px(left)} ${px(top)}V${px(bottom)}H${px(right)}"/>${x.ticks.map((at) => markup`<path d="M${px(x.at(at))} ${px(bottom)}v5"/>`)}${y.ticks.map((at) => markup`<path d="M${px(left)} ${px(y.at(at))}h-5"/>`)}</g>
 <g text-anchor="middle">${x.ticks.map((at) => markup`<text x="${px(x.at(at))}" y="${px(bottom + 17)}">${number(at)}</text>`)}<text x="${px((left + right) / 2)}" y="${px(height - 8)}">${chart.labelA}</text>
 <text transform="rotate(-90 14 ${px((top + bottom) / 2)})" x="14" y="${px((top + bottom) / 2)}">${chart.labelB}</text></g>
@@ -39,11 +59,35 @@ ${[...places.values()].map((points) => {
   const [first] = points;
   const [at, up] = [x.at(first!.a), y.at(first!.b)];
   const out = points.every(({ leftOut }) => leftOut);
-  return markup`<circle cx="${px(at)}" cy="${px(up)}" r="4" fill="${out ? "#fff" : "#000"}" stroke="#000"/>${points.map(({ label }, i) => markup`<text x="${px(at + 7)}" y="${px(up + 4 + i * 11)}" font-size="10">${label}</text>`)}`;
+  return markup`<circle cx="${px(at)}" cy="${px(up)}" r="4" fill="${out ? "#fff" : "#000"}" stroke="#000"/>${points.map(({ label }, i) => markup`<text x="${px(at + 7)}" y="${px(up + 4 + i * 11)}" font-size="10" ${halo}>${label}</text>`)}`;
 })}
 ${chart.marks.map(({ a, b, label }, i) => {
   const [at, up] = [x.at(a), y.at(b)];
-  return markup`<path d="M${px(at - 8)} ${px(up)}h16M${px(at)} ${px(up - 8)}v16" stroke="#000" stroke-width="2.4"/><text x="${px(at)}" y="${px(up + (i % 2 === 0 ? -12 : 20))}" text-anchor="middle" font-weight="700">${label}</text>`;
-})}
-</svg>`;
+  return markup`<path d="M${px(at - 8)} ${px(up)}h16M${px(at)} ${px(up - 8)}v16" stroke="#000" stroke-width="2.4"/><text x="${px(at)}" y="${px(up + (i % 2 === 0 ? -12 : 20))}" text-anchor="middle" font-weight="700" ${halo}>${label}</text>`;
+})}`,
+  };
+}
+
+/** Levels as thin lines and targets as dashed ones, each with its value on itself; a frame around what was tested. */
+function surfaceLines(surface: PrintedSurface, x: Axis, y: Axis, number: (value: number) => string): Markup {
+  const { rangeA, rangeB } = surface;
+  const across = (share: number) => x.at(rangeA.low + (rangeA.high - rangeA.low) * share);
+  const up = (share: number) => y.at(rangeB.low + (rangeB.high - rangeB.low) * share);
+  const lines = (values: number[], level: number, label: string, look: Markup, place: number) => {
+    const pieces = levelLines(values, level).map((piece) =>
+      piece.map(({ a, b }) => ({ at: across(a), up: up(b) })),
+    );
+    const longest = [...pieces].sort((a, b) => b.length - a.length)[0];
+    const anchor = longest?.[Math.floor(longest.length * place)];
+    return markup`${pieces.map((piece) => markup`<path d="M${piece.map((point) => `${px(point.at)} ${px(point.up)}`).join("L")}" fill="none" ${look}/>`)}${
+      anchor &&
+      markup`<text x="${px(Math.min(right - 30, Math.max(left + 30, anchor.at)))}" y="${px(anchor.up + 3)}" text-anchor="middle" font-size="9" ${halo}>${label}</text>`
+    }`;
+  };
+  const thin = markup`stroke="#777" stroke-width="0.9"`;
+  const dashed = markup`stroke="#000" stroke-width="1.8" stroke-dasharray="7 4"`;
+  return markup`<path d="M${px(across(0))} ${px(up(0))}H${px(across(1))}V${px(up(1))}H${px(across(0))}Z" fill="none" stroke="#bbb"/>
+<text x="${px(across(1) + 4)}" y="${px(up(1) + 8)}" font-size="9">tested within</text>
+${surface.levels.map((level) => lines(surface.values, level, number(level), thin, 0.3))}
+${surface.limits.map(({ label, values, limit }) => lines(values, limit, label, dashed, 0.6))}`;
 }

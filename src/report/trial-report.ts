@@ -16,6 +16,7 @@ import type { SeriesFits } from "./series-fits.ts";
 import { seriesReport, type SeriesReport } from "./series-report.ts";
 import { reportStyle } from "./style.ts";
 import { facts, table } from "./table.ts";
+import { driftBlock, landBlock, mixingBlock, pairsBlock } from "./watch-section.ts";
 import { paperWords, type PaperWords } from "./words.ts";
 import { onPaperWords } from "../words/on-paper.ts";
 import { reportWords } from "../words/report.ts";
@@ -61,6 +62,7 @@ ${series.length === 0 ? markup`<section><h2>${reportWords.series}</h2><p class="
 ${pumpsSection(state, now, words)}
 ${machineSection(state, cases, series[0]?.chain.sample ?? null, words)}
 ${runsSection(runs.tables, runs.sentences)}
+${series.map((one) => [driftBlock(one, words), pairsBlock(one, words)])}
 <section><h2>${reportWords.cautions}</h2><ul>${[...makeDownCautions(), ...plantCautions()].map((line) => markup`<li>${line}</li>`)}</ul></section>
 <section><h2>${reportWords.methods.title}</h2>${table(
       reportWords.methods.caption,
@@ -110,5 +112,7 @@ ${jarsSection(one.chain, words)}
 ${picturesSection(state, one.chain, words)}
 ${curvesSection(one, words)}
 ${choiceSection(state, one, words)}
-${ratesSection(state, one, words)}</section>`;
+${ratesSection(state, one, words)}
+${mixingBlock(state, one, words)}
+${landBlock(state, one, words)}</section>`;
 }

@@ -59,6 +59,7 @@ const table = {
   volumeL: both("L", "gal", 1 / lPerUsGal),
   volumeM3: both("m³", "gal", 1000 / lPerUsGal),
   lengthM: both("m", "ft", 1 / 0.3048),
+  pipeMm: both("mm", "in", 1 / 25.4),
   days: same("d"),
   litrePerYear: both(
     () => unitWords().litrePerYear,
@@ -99,6 +100,33 @@ export function toShown(value: number, kind: QuantityKind, system: UnitSystem): 
 export function toCanonical(shown: number, kind: QuantityKind, system: UnitSystem): number {
   const { factor, offset = 0 } = display(kind, system);
   return (shown - offset) / factor;
+}
+
+/** How doses are written within sentences: the number in the unit shown, and that unit. */
+export interface DoseWords {
+  number(doseKgPerT: number): string;
+  unit: string;
+}
+
+/** Doses in one system of units; `number` writes a number under the decimal mark in force. */
+export function doseWords(number: (value: number) => string, system: UnitSystem): DoseWords {
+  return {
+    number: (doseKgPerT) => number(toShown(doseKgPerT, "doseKgPerT", system)),
+    unit: unitText("doseKgPerT", system),
+  };
+}
+
+/**
+ * The kind of quantity that a metric unit belongs to, where it reads otherwise in US customary units. Bare millimetres
+ * belong to none: flocs, paddles and funnels of the bench are told in them in either system, pipes alone in inches.
+ */
+export function kindOfUnit(unit: string): QuantityKind | null {
+  const kinds = Object.keys(table) as QuantityKind[];
+  return (
+    kinds.find(
+      (kind) => kind !== "pipeMm" && table[kind].metric.unit === unit && table[kind].us.unit !== unit,
+    ) ?? null
+  );
 }
 
 /** A difference (a spread, a step) from canonical to shown: scaled without the offset. */

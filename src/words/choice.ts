@@ -18,12 +18,12 @@ export const choiceWords = area("choice", {
   undesirable: "At every dose at least one wish is at its worst.",
   neverMet: (limit: string) =>
     `${limit.charAt(0).toUpperCase()}${limit.slice(1)} is not met with confidence at any dose tested: run jars elsewhere, repeat jars, or change the limit.`,
-  conflict: (one: string, other: string, nearest: string) =>
-    `No dose tested meets both ${one} and ${other}; they come nearest at ${nearest} kg/t. Neither was relaxed.`,
+  conflict: (one: string, other: string, nearest: string, unit: string) =>
+    `No dose tested meets both ${one} and ${other}; they come nearest at ${nearest} ${unit}. Neither was relaxed.`,
   pairNeverMet: (limit: string) =>
     `No tested pair meets ${limit} with confidence: add pairs, repeat jars, or change the limit.`,
   pairConflict: (limits: string[]) =>
     `No tested pair meets ${limits.join(" and ")} together. Neither was relaxed.`,
-  pairConflictNear: (limits: string[], a: string, b: string) =>
-    `No tested pair meets ${limits.join(" and ")} together. They come nearest at A ${a} and B ${b} kg/t. Neither was relaxed.`,
+  pairConflictNear: (limits: string[], a: string, b: string, unit: string) =>
+    `No tested pair meets ${limits.join(" and ")} together. They come nearest at A ${a} and B ${b} ${unit}. Neither was relaxed.`,
 });

@@ -34,26 +34,27 @@ export const verdictWords = area("verdicts", {
   masked: "An outlying jar hides that no model passes through the doses: repeat that jar, then look again.",
   noModel:
     "No model passes through the doses within the scatter of the replicates: check the jars furthest from the curve.",
-  noEffect: (response: string, low: string, high: string) =>
-    `${response} does not change with dose beyond its scatter between ${low} and ${high} kg/t.`,
-  stillImproving: (response: string, high: string) =>
-    `${response} is still improving at the highest dose: add jars above ${high} kg/t.`,
-  onlyWorse: (response: string, low: string) =>
-    `${response} only gets worse with dose: add jars below ${low} kg/t.`,
-  noTurn: (response: string, wanted: Turn, low: string, high: string) =>
-    `${response} has no ${wanted === "minimum" ? "valley" : "top"} between ${low} and ${high} kg/t.`,
-  outside: (kind: Kind, side: "above" | "below", end: string) =>
-    `The ${apart[kind]} lies ${side} the doses tested: add jars ${side} ${end} kg/t.`,
-  ninety: (sentence: string, dose: string) => `${sentence} 90 % of the gain is reached at ${dose} kg/t.`,
-  unbounded: (kind: Kind, side: "low" | "high" | "either", low: string, high: string) =>
-    `The jars do not say where the ${apart[kind]} ends on ${side === "either" ? "either side" : `its ${side} side`}: add jars beyond ${low} and ${high} kg/t, or repeat jars.`,
+  noEffect: (response: string, low: string, high: string, unit: string) =>
+    `${response} does not change with dose beyond its scatter between ${low} and ${high} ${unit}.`,
+  stillImproving: (response: string, high: string, unit: string) =>
+    `${response} is still improving at the highest dose: add jars above ${high} ${unit}.`,
+  onlyWorse: (response: string, low: string, unit: string) =>
+    `${response} only gets worse with dose: add jars below ${low} ${unit}.`,
+  noTurn: (response: string, wanted: Turn, low: string, high: string, unit: string) =>
+    `${response} has no ${wanted === "minimum" ? "valley" : "top"} between ${low} and ${high} ${unit}.`,
+  outside: (kind: Kind, side: "above" | "below", end: string, unit: string) =>
+    `The ${apart[kind]} lies ${side} the doses tested: add jars ${side} ${end} ${unit}.`,
+  ninety: (sentence: string, dose: string, unit: string) =>
+    `${sentence} 90 % of the gain is reached at ${dose} ${unit}.`,
+  unbounded: (kind: Kind, side: "low" | "high" | "either", low: string, high: string, unit: string) =>
+    `The jars do not say where the ${apart[kind]} ends on ${side === "either" ? "either side" : `its ${side} side`}: add jars beyond ${low} and ${high} ${unit}, or repeat jars.`,
   span: (low: string | null, high: string | null) =>
     `${low ?? "below the doses tested"} to ${high ?? "above the doses tested"}`,
-  ambiguous: (kind: Kind, span: string) =>
-    `Models that fit equally well put the ${apart[kind]} in different places (${span} kg/t): add jars there to part them.`,
-  located: (dose: string, span: string) => `${dose} kg/t, ${span}`,
-  locatedKnee: (dose: string, gainPct: number | undefined, span: string) =>
-    `${dose} kg/t (${gainPct} % of the gain), ${span}`,
+  ambiguous: (kind: Kind, span: string, unit: string) =>
+    `Models that fit equally well put the ${apart[kind]} in different places (${span} ${unit}): add jars there to part them.`,
+  located: (dose: string, span: string, unit: string) => `${dose} ${unit}, ${span}`,
+  locatedKnee: (dose: string, gainPct: number | undefined, span: string, unit: string) =>
+    `${dose} ${unit} (${gainPct} % of the gain), ${span}`,
   tie: (models: number) => `${counts[models - 2] ?? String(models)} models tie`,
   mover: (jar: string) => `jar ${jar} moves it most`,
   edge: "the interval leaves the doses tested, so add jars there",
@@ -61,7 +62,7 @@ export const verdictWords = area("verdicts", {
 
 /** The verdict on a response over both doses. */
 export const surfaceWords = area("surfaceVerdicts", {
-  pair: (a: string, b: string) => `A ${a} and B ${b} kg/t`,
+  pair: (a: string, b: string, unit: string) => `A ${a} and B ${b} ${unit}`,
   fewPairs: (pairs: number, jars: number) =>
     `${pairs} pairs of doses in ${jars} jars are too few for a surface: a three-by-three plan with repeated centres is enough.`,
   fewLines: "These pairs of doses lie on too few lines to tell A from B: vary both in between.",

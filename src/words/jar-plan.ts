@@ -9,8 +9,8 @@ export const jarPlanWords = area("jarPlan", {
     `second goes with fix-one, factorial and central-composite plans, not with ${design}.`,
   geometricLow: "low must be above 0 for a geometric ladder: a no-polymer jar is counted apart.",
   bracketingNeeds: "a bracketing ladder needs guess and stepPct.",
-  stepsOutside: (outside: number, steps: number, guess: number, low: number, high: number) =>
-    `${outside} of ${steps} steps around ${guess} fall outside ${low} to ${high} kg/t and are left out.`,
+  stepsOutside: (outside: number, steps: number) =>
+    `${outside} of ${steps} steps around the guess fall outside the lowest and highest dose and are left out.`,
   fewSteps: "fewer than two steps lie between low and high.",
   threeLevels: "A factorial plan has three levels of each polymer, whatever steps says.",
   smallVolume: (letter: string, volumeMl: string, syringeMl: number) =>

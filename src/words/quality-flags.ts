@@ -33,8 +33,8 @@ export const qualityFlagWords = area("qualityFlags", {
   },
   basis: {
     word: "neat for active?",
-    sentence: (middle: string, low: string, high: string, source: string, other: string) =>
-      `The doses (${middle} kg/t in the middle) lie outside the usual ${low} to ${high} kg/t active of this sludge (${source}), but ${other} would lie inside: that is the slip of neat for active.`,
+    sentence: (middle: string, low: string, high: string, source: string, other: string, unit: string) =>
+      `The doses (${middle} ${unit} in the middle) lie outside the usual ${low} to ${high} ${unit} active of this sludge (${source}), but ${other} would lie inside: that is the slip of neat for active.`,
     readAsSupplied: (stock: string) =>
       `Check whether ${stock} was weighed as active where the sheet says as supplied, and the active share.`,
     readAsActive: (stock: string) =>

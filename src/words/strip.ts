@@ -42,7 +42,7 @@ export const stripWords = area("strip", {
   needsDose: "needs a dose",
   noFeed: "no feed yet",
   noPolymer: "no polymer",
-  solutionFlow: (litresPerHour: string) => `${litresPerHour} L/h solution`,
+  solutionFlow: (flow: string) => `${flow} solution`,
   noPumpLine: "no pump line yet",
   uncalibrated: "uncalibrated",
   outsideProven: { below: "below the settings proven", above: "above the settings proven" },

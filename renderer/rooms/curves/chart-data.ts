@@ -1,9 +1,12 @@
 import type { ResponseWorking } from "../../../src/curve/analyse-types.ts";
 import { type ResponseName, responseSpecs, responseWords, unitOf } from "../../../src/responses/registry.ts";
-import { meanAt, meanBand, predictionBand } from "../../../src/curve/bands.ts";
+import { meanAt, meanBand } from "../../../src/curve/bands.ts";
 import { previewPolynomial } from "../../../src/curve/preview.ts";
 import { offScale, onScale } from "../../../src/curve/problem.ts";
 import type { Scale } from "../../../src/curve/types.ts";
+import { drawnCurve } from "../../../src/report/curve-points.ts";
+import { doseEnd } from "../../../src/report/dose-axes.ts";
+import { targetOfResponse, targetWords } from "../../../src/study/derive/choice.ts";
 import type { SeriesChain } from "../../../src/study/derive/jars.ts";
 import type { ChartPoint, DoseChartData, DoseMark } from "../../charts/dose-chart-data.ts";
 import type { FrameTable } from "../../charts/ChartFrame.vue";
@@ -17,8 +20,6 @@ export interface ChartEntry {
   data: DoseChartData;
   table: FrameTable;
 }
-
-const curveSteps = 120;
 
 type Chain = ReturnType<typeof useChain>;
 type Format = ReturnType<typeof useFormat>;
@@ -48,33 +49,20 @@ function pointsOf(
   });
 }
 
-function curveOf(working: ResponseWorking, format: Format): DoseChartData["curve"] {
-  const { fit } = working;
-  if (!fit || fit.report.status !== "converged") return [];
-  const { low, high } = fit.problem.range;
-  const from = fit.model.definedAtZero ? low : Math.max(low, high / 1000);
-  return Array.from({ length: curveSteps + 1 }, (_, i) => {
-    const dose = from + ((high - from) * i) / curveSteps;
-    const band = meanBand(fit, dose);
-    return {
-      dose: format.toShown(dose, "doseKgPerT"),
-      mean: meanAt(fit, dose),
-      low: band.low,
-      high: band.high,
-    };
-  }).filter((at) => [at.mean, at.low, at.high].every(Number.isFinite));
-}
-
-/** Where one more jar would fall, 95 %. */
-function predictionOf(working: ResponseWorking, format: Format): DoseChartData["prediction"] {
-  const { fit } = working;
-  if (!fit || fit.report.status !== "converged") return [];
-  const { low, high } = fit.problem.range;
-  const from = fit.model.definedAtZero ? low : Math.max(low, high / 1000);
-  return Array.from({ length: 61 }, (_, i) => {
-    const dose = from + ((high - from) * i) / 60;
-    return { dose: format.toShown(dose, "doseKgPerT"), ...predictionBand(fit, dose) };
-  }).filter((at) => Number.isFinite(at.low) && Number.isFinite(at.high));
+/** A response's curve in the study's display units. */
+function shownCurve(
+  working: ResponseWorking,
+  format: Format,
+): Pick<DoseChartData, "tested" | "curve" | "prediction" | "beyond"> {
+  const drawn = drawnCurve(working);
+  const show = (dose: number) => format.toShown(dose, "doseKgPerT");
+  const shown = <T extends { dose: number }>(at: T): T => ({ ...at, dose: show(at.dose) });
+  return {
+    tested: drawn.tested && { low: show(drawn.tested.low), high: show(drawn.tested.high) },
+    curve: drawn.curve.map(shown),
+    prediction: drawn.prediction.map(shown),
+    beyond: drawn.beyond.map((piece) => piece.map(shown)),
+  };
 }
 
 function previewOf(
@@ -113,18 +101,24 @@ export function chartsOf(
   });
   const doses = all.flatMap(({ points }) => points.map((point) => point.dose));
   if (doses.length === 0) return [];
-  const top = Math.max(...doses);
-  const doseRange = { low: 0, high: top > 0 ? top * 1.06 : 1 };
+  const doseRange = {
+    low: 0,
+    high: doseEnd([...doses, ...(options.marks ?? []).map(({ dose }) => dose)]),
+  };
   return all.map(({ spec, points }) => {
     const words = responseWords[spec.name]!;
     const working = chain.workings.find(({ analysis }) => analysis.name === spec.name);
     const verdict = working?.analysis.verdict;
-    const curve = working ? curveOf(working, format) : [];
-    const tested = {
+    const drawn = working ? shownCurve(working, format) : null;
+    const curve = drawn?.curve ?? [];
+    const tested = drawn?.tested ?? {
       low: Math.min(...points.map((point) => point.dose)),
       high: Math.max(...points.map((point) => point.dose)),
     };
-    const bar = chain.choice?.bars.find(({ limit }) => limit.response === spec.name);
+    const field = targetOfResponse(spec.name);
+    const asked = field === null ? null : (chain.targets?.[field] ?? null);
+    const askedAt = (value: number) =>
+      field === null ? "" : targetWords(field, series.series.turbidityUnit, format.plain(value, 3));
     const unit = unitOf(spec.name, series.series);
     const ends =
       verdict && typeof verdict.low === "number" && typeof verdict.high === "number"
@@ -143,11 +137,17 @@ export function chartsOf(
         tested,
         points,
         curve,
-        prediction: working && !options.small ? predictionOf(working, format) : [],
+        prediction: options.small ? [] : (drawn?.prediction ?? []),
+        beyond: drawn?.beyond ?? [],
         preview: curve.length === 0 ? previewOf(points, spec.scale, tested) : [],
         limit:
-          bar && !options.small
-            ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words }
+          asked !== null && !options.small
+            ? {
+                value: asked,
+                side: spec.wanted === "minimum" ? "at-most" : "at-least",
+                label: askedAt(asked),
+                wordsAt: askedAt,
+              }
             : null,
         interval: ends,
         marks: options.marks ?? [],

@@ -8,6 +8,7 @@ import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { responseCurve } from "../../curve/bands.ts";
 import type { ResponseCurve } from "../../curve/types.ts";
 import { choiceChainWords } from "../../words/choice-chain.ts";
+import type { DoseWords } from "../../units/display.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { SeriesChain } from "./jars.ts";
 
@@ -32,8 +33,17 @@ export interface ChoiceChain {
 
 export type Targets = RecordOf<"targets">;
 
+/** A field of the targets that limits one response. */
+export type TargetField =
+  | "turbidityAtMost"
+  | "filtrateTssAtMostMgPerL"
+  | "cstAtMostS"
+  | "cakeAtLeastPct"
+  | "drainedAtLeastMl"
+  | "captureAtLeastPct";
+
 interface LimitField {
-  field: keyof Targets;
+  field: TargetField;
   response: string;
   side: Limit["side"];
   words: (value: string, turbidityUnit: string) => string;
@@ -96,6 +106,21 @@ export function limitsOf(
       ? [{ response, side, value, words: words(number(value), turbidityUnit) }]
       : [];
   });
+}
+
+/** The target that limits a response; null where there is none for it. */
+export function targetOfResponse(response: string): TargetField | null {
+  return limitFields.find((one) => one.response === response)?.field ?? null;
+}
+
+/** The response that a target limits. */
+export function responseOfTarget(field: TargetField): string {
+  return limitFields.find((one) => one.field === field)!.response;
+}
+
+/** A target in words at any value, as it would stand in the list of limits. */
+export function targetWords(field: TargetField, turbidityUnit: string, value: string): string {
+  return limitFields.find((one) => one.field === field)!.words(value, turbidityUnit);
 }
 
 /** The curve of a converged fit for each response that has a shape to offer. */
@@ -207,6 +232,7 @@ export function choiceChain(
   workings: ResponseWorking[],
   number: (value: number) => string,
   targets: Targets | null = targetsOf(state, chain.series.id),
+  doses: DoseWords = { number, unit: "kg/t" },
 ): ChoiceChain | null {
   const fitted = fittedChoice(state, chain, curvesOf(workings), targets);
   if (!fitted) return null;
@@ -226,7 +252,7 @@ export function choiceChain(
     bars.push({ limit, ...limitSpans(curve, limit) });
   }
   const holdings: LimitHolding[] = bars.map(({ limit, bound }) => ({ limit, spans: bound }));
-  const window = workingWindow(holdings, tested, number);
+  const window = workingWindow(holdings, tested, doses.number, doses.unit);
   const located: Located[] = workings.flatMap(({ analysis }) => {
     const { verdict, name } = analysis;
     if (verdict.kind === "none" || typeof verdict.dose !== "number") return [];

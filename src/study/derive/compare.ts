@@ -1,3 +1,4 @@
+import type { DoseWords } from "../../units/display.ts";
 import type { Alternative } from "../../choice/compare.ts";
 import { costAt } from "../../choice/cost.ts";
 import type { ResponseWorking } from "../../curve/analyse-types.ts";
@@ -16,11 +17,12 @@ export function alternativeOf(
   workings: ResponseWorking[],
   targets: Targets,
   number: (value: number) => string,
+  doses: DoseWords = { number, unit: "kg/t" },
 ): Outcome<Alternative & { doseWords: string }> {
   const name = chain.series.label;
   const own = { ...targets, assumedCapturePct: targets.assumedCapturePct ?? null };
   if (workings.some(({ surface }) => surface)) {
-    const pair = pairChain(state, chain, workings, number, own);
+    const pair = pairChain(state, chain, workings, number, own, doses);
     if (!pair?.cheapest) return bad(choiceChainWords.noLimitJudged(name));
     if (pair.cheapest.kind === "empty") return bad(choiceChainWords.ofSeries(name, pair.cheapest.sentence));
     const at = pair.cheapest.pair;
@@ -33,7 +35,7 @@ export function alternativeOf(
     const polymer = (parts.polymerA ?? 0) + (parts.polymerB ?? 0);
     return good({
       name,
-      doseWords: `A ${number(at.a)}, B ${number(at.b)} kg/t`,
+      doseWords: `A ${doses.number(at.a)}, B ${doses.number(at.b)} ${doses.unit}`,
       cost: parts.total,
       simulate: (normal) => {
         if (parts.disposal === null || !cake) return polymer;
@@ -44,7 +46,7 @@ export function alternativeOf(
       },
     });
   }
-  const choice = choiceChain(state, chain, workings, number, own);
+  const choice = choiceChain(state, chain, workings, number, own, doses);
   const rule = choice?.rules.find((one) => one.rule === "cheapest-in-limits");
   if (!choice || !rule) return bad(choiceChainWords.nothingFitted(name));
   if (rule.dose === null) return bad(choiceChainWords.ofSeries(name, rule.why));
@@ -55,7 +57,7 @@ export function alternativeOf(
   const curve = (response: string) => choice.curves.find((one) => one.response === response);
   return good({
     name,
-    doseWords: `${number(dose)} kg/t`,
+    doseWords: `${doses.number(dose)} ${doses.unit}`,
     cost: rule.cost.total,
     simulate: (normal) => {
       const cake = curve("cake_ts_pct")?.simulate?.(normal) ?? choice.cost.cakePct;

@@ -4,6 +4,7 @@ import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { insideHull } from "../../curve/canonical.ts";
 import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
 import type { SurfaceFit } from "../../curve/surface.ts";
+import type { DoseWords } from "../../units/display.ts";
 import type { StudyState } from "../schema/records.ts";
 import { limitsOf, targetsOf, type Targets } from "./choice.ts";
 import type { SeriesChain } from "./jars.ts";
@@ -70,6 +71,7 @@ export function pairChain(
   workings: ResponseWorking[],
   number: (value: number) => string,
   targets: Targets | null = targetsOf(state, chain.series.id),
+  doses: DoseWords = { number, unit: "kg/t" },
 ): PairChain | null {
   const surfaces = workings.flatMap(({ surface, analysis }) =>
     surface ? [{ response: analysis.name, surface }] : [],
@@ -116,7 +118,8 @@ export function pairChain(
             ),
             cost: (pair) => costAt(pair).total,
           },
-          number,
+          doses.number,
+          doses.unit,
         )
       : null,
     optimum: located && typeof located === "object" ? located : null,

@@ -8,16 +8,16 @@ import type { RunChain } from "./plant-runs.ts";
 
 /** What routine runs are watched by. Filtrate solids scatter in proportion, so their logarithm is watched. */
 export const watched = {
-  cake: { words: "cake TS", unit: "%", log: false, of: (chain: RunChain) => chain.run.cakePct },
+  cake: { words: "cake TS", quantity: "percent", log: false, of: (chain: RunChain) => chain.run.cakePct },
   filtrate: {
     words: "filtrate TSS",
-    unit: "mg/L",
+    quantity: "mgPerL",
     log: true,
     of: (chain: RunChain) => chain.run.filtrateTssMgPerL,
   },
   dose: {
     words: "dose",
-    unit: "kg/t",
+    quantity: "doseKgPerT",
     log: false,
     of: (chain: RunChain) => chain.polymers[0]?.dose.value ?? null,
   },

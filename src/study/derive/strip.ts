@@ -15,6 +15,8 @@ export interface StripWords {
   doseUnit: string;
   percent(value: number): string;
   plain(value: number): string;
+  /** a flow with its unit */
+  flowLPerH(value: number): string;
 }
 
 export interface StripInput {
@@ -154,7 +156,7 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
   const unit = first.polymer.pump?.pump.settingUnit ?? "%";
   const flow =
     first.pumpFlow === null
-      ? stripWords.solutionFlow(words.plain(first.rates.solutionLPerH))
+      ? stripWords.solutionFlow(words.flowLPerH(first.rates.solutionLPerH))
       : `${words.plain(first.pumpFlow)} ${first.polymer.pump?.pump.measuredIn === "g" ? "g" : "mL"}/min`;
   if (!first.setting)
     return {

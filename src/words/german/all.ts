@@ -6,7 +6,7 @@ import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
 import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
-import { models } from "./curve.ts";
+import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { doseReport } from "./dose-report.ts";
 import { factorChain } from "./factor-chain.ts";
@@ -28,11 +28,11 @@ import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
 import { record } from "./record.ts";
-import { kinds } from "./records.ts";
+import { kinds, records } from "./records.ts";
 import { report } from "./report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
-import { schema } from "./schema.ts";
+import { schema, issues } from "./schema.ts";
 import { service } from "./service.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
@@ -63,8 +63,10 @@ export const german: LanguageTable = {
   hosts,
   imports,
   invariants,
+  issues,
   jarChain,
   jarPlan,
+  jarTable,
   kinds,
   machineChain,
   models,
@@ -78,6 +80,7 @@ export const german: LanguageTable = {
   pumpReport,
   qualityFlags,
   record,
+  records,
   report,
   sampleChain,
   sampleRoom,
@@ -92,6 +95,8 @@ export const german: LanguageTable = {
   studies,
   summaries,
   supplyFigures,
+  surfaceVerdicts,
   unitChain,
+  verdicts,
   warnings,
 };

@@ -20,12 +20,12 @@ export const choice: typeof choiceWords = {
   undesirable: "Bei jeder Dosis steht mindestens ein Wunsch auf seinem schlechtesten Wert.",
   neverMet: (limit) =>
     `„${limit}“ wird bei keiner geprüften Dosis sicher eingehalten: anderswo Becher fahren, Becher wiederholen oder den Grenzwert ändern.`,
-  conflict: (one, other, nearest) =>
-    `Keine geprüfte Dosis hält ${all([one, other])} zugleich ein; am nächsten kommen sie sich bei ${nearest} kg/t. Keiner der Grenzwerte wurde gelockert.`,
+  conflict: (one, other, nearest, unit) =>
+    `Keine geprüfte Dosis hält ${all([one, other])} zugleich ein; am nächsten kommen sie sich bei ${nearest} ${unit}. Keiner der Grenzwerte wurde gelockert.`,
   pairNeverMet: (limit) =>
     `Kein geprüftes Paar hält „${limit}“ sicher ein: Paare ergänzen, Becher wiederholen oder den Grenzwert ändern.`,
   pairConflict: (limits) =>
     `Kein geprüftes Paar hält ${all(limits)} zugleich ein. Keiner der Grenzwerte wurde gelockert.`,
-  pairConflictNear: (limits, a, b) =>
-    `Kein geprüftes Paar hält ${all(limits)} zugleich ein. Am nächsten kommen sie sich bei A ${a} und B ${b} kg/t. Keiner der Grenzwerte wurde gelockert.`,
+  pairConflictNear: (limits, a, b, unit) =>
+    `Kein geprüftes Paar hält ${all(limits)} zugleich ein. Am nächsten kommen sie sich bei A ${a} und B ${b} ${unit}. Keiner der Grenzwerte wurde gelockert.`,
 };

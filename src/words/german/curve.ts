@@ -32,26 +32,26 @@ export const verdicts: typeof verdictWords = {
     "Ein Ausreißer verdeckt, dass kein Modell durch die Dosen geht: diesen Becher wiederholen, dann neu ansehen.",
   noModel:
     "Kein Modell geht innerhalb der Streuung der Wiederholungen durch die Dosen: die Becher prüfen, die am weitesten von der Kurve liegen.",
-  noEffect: (response, low, high) =>
-    `${response}: zwischen ${low} und ${high} kg/t keine Änderung mit der Dosis, die über die Streuung hinausgeht.`,
-  stillImproving: (response, high) =>
-    `${response}: bei der höchsten Dosis noch im Besserwerden; Becher über ${high} kg/t ergänzen.`,
-  onlyWorse: (response, low) =>
-    `${response}: wird mit der Dosis nur schlechter; Becher unter ${low} kg/t ergänzen.`,
-  noTurn: (response, wanted, low, high) =>
-    `${response}: kein ${wanted === "minimum" ? "Tal" : "Gipfel"} zwischen ${low} und ${high} kg/t.`,
-  outside: (kind, side, end) =>
+  noEffect: (response, low, high, unit) =>
+    `${response}: zwischen ${low} und ${high} ${unit} keine Änderung mit der Dosis, die über die Streuung hinausgeht.`,
+  stillImproving: (response, high, unit) =>
+    `${response}: bei der höchsten Dosis noch im Besserwerden; Becher über ${high} ${unit} ergänzen.`,
+  onlyWorse: (response, low, unit) =>
+    `${response}: wird mit der Dosis nur schlechter; Becher unter ${low} ${unit} ergänzen.`,
+  noTurn: (response, wanted, low, high, unit) =>
+    `${response}: kein ${wanted === "minimum" ? "Tal" : "Gipfel"} zwischen ${low} und ${high} ${unit}.`,
+  outside: (kind, side, end, unit) =>
     side === "above"
-      ? `${capital(withArticle[kind])} liegt über den geprüften Dosen: Becher über ${end} kg/t ergänzen.`
-      : `${capital(withArticle[kind])} liegt unter den geprüften Dosen: Becher unter ${end} kg/t ergänzen.`,
-  ninety: (sentence, dose) => `${sentence} 90 % des Gewinns sind bei ${dose} kg/t erreicht.`,
-  unbounded: (kind, side, low, high) =>
-    `Die Becher sagen nicht, wo ${withArticle[kind]} ${side === "low" ? "nach unten" : side === "high" ? "nach oben" : "nach beiden Seiten"} endet: Becher jenseits von ${low} und ${high} kg/t ergänzen oder Becher wiederholen.`,
+      ? `${capital(withArticle[kind])} liegt über den geprüften Dosen: Becher über ${end} ${unit} ergänzen.`
+      : `${capital(withArticle[kind])} liegt unter den geprüften Dosen: Becher unter ${end} ${unit} ergänzen.`,
+  ninety: (sentence, dose, unit) => `${sentence} 90 % des Gewinns sind bei ${dose} ${unit} erreicht.`,
+  unbounded: (kind, side, low, high, unit) =>
+    `Die Becher sagen nicht, wo ${withArticle[kind]} ${side === "low" ? "nach unten" : side === "high" ? "nach oben" : "nach beiden Seiten"} endet: Becher jenseits von ${low} und ${high} ${unit} ergänzen oder Becher wiederholen.`,
   span: (low, high) => `${low ?? "unter den geprüften Dosen"} bis ${high ?? "über den geprüften Dosen"}`,
-  ambiguous: (kind, span) =>
-    `Gleich gut passende Modelle legen ${kind === "knee" ? "den Knick" : "das Optimum"} an verschiedene Stellen (${span} kg/t): dort Becher ergänzen, um sie zu trennen.`,
-  located: (dose, span) => `${dose} kg/t, ${span}`,
-  locatedKnee: (dose, gainPct, span) => `${dose} kg/t (${gainPct} % des Gewinns), ${span}`,
+  ambiguous: (kind, span, unit) =>
+    `Gleich gut passende Modelle legen ${kind === "knee" ? "den Knick" : "das Optimum"} an verschiedene Stellen (${span} ${unit}): dort Becher ergänzen, um sie zu trennen.`,
+  located: (dose, span, unit) => `${dose} ${unit}, ${span}`,
+  locatedKnee: (dose, gainPct, span, unit) => `${dose} ${unit} (${gainPct} % des Gewinns), ${span}`,
   tie: (count) => `${counts[count - 2] ?? String(count)} Modelle liegen gleichauf`,
   mover: (jar) => `Becher ${jar} bewegt es am meisten`,
   edge: "das Intervall verlässt die geprüften Dosen, also dort Becher ergänzen",
@@ -60,7 +60,7 @@ export const verdicts: typeof verdictWords = {
 const turns = { minimum: "ein Minimum", maximum: "ein Maximum", saddle: "ein Sattel" } as const;
 
 export const surfaceVerdicts: typeof surfaceWords = {
-  pair: (a, b) => `A ${a} und B ${b} kg/t`,
+  pair: (a, b, unit) => `A ${a} und B ${b} ${unit}`,
   fewPairs: (pairs, jars) =>
     `${pairs} Dosispaare in ${jars} Bechern sind zu wenig für eine Fläche: Ein Plan drei mal drei mit wiederholter Mitte genügt.`,
   fewLines:

@@ -8,8 +8,8 @@ export const jarPlan: typeof jarPlanWords = {
     `second gehört zu den Plänen fix-one, factorial und central-composite, nicht zu ${design}.`,
   geometricLow: "low muss bei einer geometrischen Leiter über 0 liegen: Becher ohne Polymer zählen für sich.",
   bracketingNeeds: "eine Leiter um einen Schätzwert braucht guess und stepPct.",
-  stepsOutside: (outside, steps, guess, low, high) =>
-    `${outside} von ${steps} Stufen um ${guess} liegen außerhalb von ${low} bis ${high} kg/t und entfallen.`,
+  stepsOutside: (outside, steps) =>
+    `${outside} von ${steps} Stufen um die Schätzung liegen außerhalb der niedrigsten und höchsten Dosis und entfallen.`,
   fewSteps: "zwischen low und high liegen weniger als zwei Stufen.",
   threeLevels: "Ein faktorieller Plan hat drei Stufen je Polymer, gleich was steps sagt.",
   smallVolume: (letter, volumeMl, syringeMl) =>

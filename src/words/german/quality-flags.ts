@@ -32,8 +32,8 @@ export const qualityFlags: typeof qualityFlagWords = {
   },
   basis: {
     word: "Handelsware statt Wirksubstanz?",
-    sentence: (middle, low, high, source, other) =>
-      `Die Dosen (${middle} kg/t in der Mitte) liegen außerhalb der für diesen Schlamm üblichen ${low} bis ${high} kg/t Wirksubstanz (${source}), aber ${other} läge innerhalb: Das ist die Verwechslung von Handelsware und Wirksubstanz.`,
+    sentence: (middle, low, high, source, other, unit) =>
+      `Die Dosen (${middle} ${unit} in der Mitte) liegen außerhalb der für diesen Schlamm üblichen ${low} bis ${high} ${unit} Wirksubstanz (${source}), aber ${other} läge innerhalb: Das ist die Verwechslung von Handelsware und Wirksubstanz.`,
     readAsSupplied: (stock) =>
       `Prüfen, ob ${stock} als Wirksubstanz eingewogen wurde, wo das Blatt Handelsware angibt; dazu den Wirksubstanzanteil.`,
     readAsActive: (stock) =>

@@ -41,7 +41,7 @@ export const strip: typeof stripWords = {
   needsDose: "braucht eine Dosis",
   noFeed: "noch kein Zulauf",
   noPolymer: "kein Polymer",
-  solutionFlow: (litresPerHour) => `${litresPerHour} L/h Lösung`,
+  solutionFlow: (flow) => `${flow} Lösung`,
   noPumpLine: "noch keine Pumpengerade",
   uncalibrated: "nicht kalibriert",
   outsideProven: {

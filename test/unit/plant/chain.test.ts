@@ -148,7 +148,7 @@ describe("pump calibration", () => {
         analysis: null,
         running: false,
         changes: 1,
-        words: { dose: String, doseUnit: "kg/t", percent: String, plain: String },
+        words: { dose: String, doseUnit: "kg/t", percent: String, plain: String, flowLPerH: String },
       }).find(({ room }) => room === "plant")!.word;
     expect(word(demo)).toBe("not checked");
     const failed = add(demo, "check-1", 70, "2026-03-01T12:10:00Z");

@@ -26,6 +26,7 @@ const plain = {
   doseUnit: "kg/t",
   percent: (value: number) => value.toFixed(2),
   plain: (value: number) => value.toFixed(1),
+  flowLPerH: (value: number) => `${value.toFixed(1)} L/h`,
 };
 
 test("the demo tells the whole story: every response of its first series has a verdict or a reason in words", () => {

@@ -86,7 +86,11 @@ describe("derived texts", () => {
       id: "sample-1",
       fields: { takenAt: null },
     });
-    const flags = qualityFlags(state, seriesChain(state, "series-1"), { now: at, number: String });
+    const flags = qualityFlags(state, seriesChain(state, "series-1"), {
+      now: at,
+      number: String,
+      doses: { number: String, unit: "kg/t" },
+    });
     expect(flags.map(({ word }) => word).sort()).toEqual([
       "Probenahmezeit unbekannt",
       "über dem Messbereich",
@@ -98,7 +102,13 @@ describe("derived texts", () => {
       analysis: null,
       running: true,
       changes: 1,
-      words: { dose: String, doseUnit: "kg/t", percent: String, plain: String },
+      words: {
+        dose: String,
+        doseUnit: "kg/t",
+        percent: String,
+        plain: String,
+        flowLPerH: (flow) => `${flow} L/h`,
+      },
     });
     expect(strip.map(({ word }) => word)).toEqual([
       "endgültig",

@@ -1,4 +1,5 @@
 import { qualityFlagWords } from "../../../words/quality-flags.ts";
+import type { DoseWords } from "../../../units/display.ts";
 import type { StateTone } from "../tone.ts";
 
 /** Where the number behind a flag stands: the room, and in the bench's grid the jar and its column. */
@@ -23,6 +24,8 @@ export interface Flag {
 export interface FlagWords {
   now: string;
   number(value: number): string;
+  /** doses within sentences, in the unit shown */
+  doses: DoseWords;
 }
 
 /** "jar 3", "jars 3, 7 and 9" */

@@ -16,7 +16,7 @@ const usedJars = (chain: SeriesChain) => chain.jars.filter(({ jar }) => jar.left
 const labels = (jars: JarChain[]) => jars.map(({ jar }) => jar.label);
 
 /** What went into the jars: off the plan, too little for the syringe, unequal volumes, the slip of bases. */
-export function doseFlags(state: StudyState, chain: SeriesChain, { number }: FlagWords): Flag[] {
+export function doseFlags(state: StudyState, chain: SeriesChain, { number, doses }: FlagWords): Flag[] {
   const { series } = chain;
   const jars = usedJars(chain);
   const flags: Flag[] = [];
@@ -71,7 +71,7 @@ export function doseFlags(state: StudyState, chain: SeriesChain, { number }: Fla
         todo: qualityFlagWords.refill.todo,
         aim: { room: "bench", jarId: refill[0]!.jar.id, column: `syringe${letter}` },
       });
-    flags.push(...slipFlags(state, chain, letter, jars, dose, number));
+    flags.push(...slipFlags(state, chain, letter, jars, dose, doses));
   }
   const totals = jars.flatMap((jar) => (jar.addedMl === null ? [] : [jar.addedMl]));
   const volume = series.sampleVolumeMl;
@@ -96,7 +96,7 @@ function slipFlags(
   letter: "A" | "B",
   jars: JarChain[],
   dose: (jar: JarChain) => number | null,
-  number: FlagWords["number"],
+  doses: FlagWords["doses"],
 ): Flag[] {
   const stock = letter === "A" ? chain.stockA : chain.stockB;
   const band = usualDoses(state.stream[state.sample[chain.series.sampleId]!.streamId]?.sludgeClass ?? null);
@@ -104,13 +104,13 @@ function slipFlags(
   // A metal salt is counted and dosed otherwise, so the polymer's band says nothing of it.
   if (!stock || !band || activePct === null || stock.product.form === "metal-salt" || letter === "B")
     return [];
-  const doses = jars
+  const dosed = jars
     .flatMap((jar) => {
       const value = dose(jar);
       return value !== null && value > 0 ? [{ jar, value }] : [];
     })
     .sort((a, b) => a.value - b.value);
-  const middle = doses[Math.floor(doses.length / 2)];
+  const middle = dosed[Math.floor(dosed.length / 2)];
   const slip = middle && basisSlip(middle.value, activePct, band);
   if (!slip) return [];
   const other =
@@ -121,11 +121,12 @@ function slipFlags(
       tone: "bad",
       word: qualityFlagWords.basis.word,
       sentence: qualityFlagWords.basis.sentence(
-        number(middle.value),
-        number(band.low),
-        number(band.high),
+        doses.number(middle.value),
+        doses.number(band.low),
+        doses.number(band.high),
         band.source,
-        number(other),
+        doses.number(other),
+        doses.unit,
       ),
       todo:
         slip === "read-as-supplied"
