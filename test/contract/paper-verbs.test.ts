@@ -89,7 +89,8 @@ describe("report", () => {
     });
     const page = readFileSync(join(folder, "r.html"), "utf8");
     expectSelfContained(page);
-    expect(page.match(/<svg /g)).toHaveLength(7);
+    // seven responses and the drift watch of cake and filtrate
+    expect(page.match(/<svg /g)).toHaveLength(9);
     const { historyHead } = JSON.parse(verb("inspect", "d.flocwright").out) as { historyHead: string };
     expect(page).toContain(historyHead.replace(/(.{8})(?=.)/g, "$1 "));
     expect(readFileSync(join(folder, "d.flocwright")).equals(before)).toBe(true);

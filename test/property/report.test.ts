@@ -64,7 +64,14 @@ test("no text in a study can add an element to a report either, and no number co
         trouble: note,
       }));
       const page = parsed(paperDocument(trialReport({ ...input, fits })));
+      // The drift charts are the only drawings of a report without fits, and nothing in them is ever named by a text.
+      expect(page.querySelectorAll("figure > svg")).toHaveLength(2);
       for (const element of page.querySelectorAll("*")) {
+        if (element.closest("figure > svg")) {
+          expect(drawn).toContain(element.tagName);
+          for (const attribute of element.attributes) expect(attribute.name).not.toMatch(/^on|href|src/);
+          continue;
+        }
         expect(known).toContain(element.tagName);
         for (const attribute of element.attributes) expect(knownAttributes).toContain(attribute.name);
       }
@@ -75,9 +82,10 @@ test("no text in a study can add an element to a report either, and no number co
   );
 });
 
+const drawn = "svg title desc g path rect circle line polyline text tspan".split(" ");
 const knownAttributes = ["class", "scope", "lang", "charset", "http-equiv", "content", "name"];
 const known = new Set(
-  "HTML HEAD META TITLE STYLE BODY MAIN ARTICLE HEADER SECTION DIV H1 H2 H3 H4 P DL DT DD STRONG SPAN TABLE CAPTION THEAD TBODY TR TH TD UL LI".split(
+  "HTML HEAD META TITLE STYLE BODY MAIN ARTICLE HEADER SECTION DIV FIGURE FIGCAPTION H1 H2 H3 H4 P DL DT DD STRONG SPAN TABLE CAPTION THEAD TBODY TR TH TD UL LI".split(
     " ",
   ),
 );

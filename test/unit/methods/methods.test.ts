@@ -14,6 +14,8 @@ const noFormula = [
   /^src\/curve\/(deviance|distributions|estimate-result|fast-refit|fit|householder|least-squares)\.ts$/,
   /^src\/curve\/(minimise|plateau-fit|polynomial-fit|preview|random|surface-bootstrap)\.ts$/,
   /^src\/curve\/models\//,
+  // round steps of a handle are no formula of the trade
+  /^src\/choice\/target-steps\.ts$/,
   /^src\/bench\/run-steps\.ts$/,
   // the dose now running, read back from a pump's flow, is the rates turned round
   /^src\/plant\/present-dose\.ts$/,
