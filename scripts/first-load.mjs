@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 
 const budget = 200_000;
-const firstRooms = ["StartRoom", "SampleRoom"];
+// With an open study, what stands above the rooms comes before the first of them.
+const firstRooms = { StartRoom: ["StartRoom"], SampleRoom: ["StudyFrame", "SampleRoom"] };
 const pages =
   process.argv.slice(2).find((word) => !word.startsWith("--")) ??
   join(import.meta.dirname, "..", "out", "renderer");
@@ -28,21 +29,31 @@ const entry = named.find((name) => /^index-.*\.js$/.test(name));
 if (!entry) throw new Error("index.html names no script of its own");
 const first = new Set(named.flatMap((name) => [...withImports(name)]));
 
-// The entry holds one list of files, and for each room the places in it of what the room needs.
-const list = /\.f=(\[[^\]]*\])/.exec(text(entry))?.[1];
-if (!list) throw new Error("the list of files that come with a room is not found in the entry");
-const files = [...list.matchAll(/["'`]\.\/([^"'`]+)["'`]/g)].map(([, name]) => name);
-const fetchedWith = (room) => {
-  const found = new RegExp(
-    `import\\(["'\`]\\./(${room}-[^"'\`]+\\.js)["'\`]\\),__vite__mapDeps\\(\\[([\\d,]*)\\]\\)`,
-  ).exec(text(entry));
-  if (!found) throw new Error(`what comes with ${room} is not found in the entry`);
-  return [found[1], ...found[2].split(",").map((place) => files[Number(place)])];
-};
+/**
+ * What is fetched with a script that is loaded on demand: each script holds one list of files, and for each such script
+ * the places in it of what that one needs.
+ */
+function fetchedWith(wanted, among) {
+  for (const holder of among) {
+    if (!holder.endsWith(".js")) continue;
+    const list = /\.f=(\[[^\]]*\])/.exec(text(holder))?.[1];
+    const found = new RegExp(
+      `import\\(["'\`]\\./(${wanted}-[^"'\`]+\\.js)["'\`]\\)[^]{0,60}?,__vite__mapDeps\\(\\[([\\d,]*)\\]\\)`,
+    ).exec(text(holder));
+    if (!list || !found) continue;
+    const files = [...list.matchAll(/["'`]\.\/([^"'`]+)["'`]/g)].map(([, name]) => name);
+    const needed = [found[1], ...found[2].split(",").map((place) => files[Number(place)])];
+    return needed.flatMap((name) => [...withImports(name)]);
+  }
+  throw new Error(`what comes with ${wanted} is not found in the build`);
+}
+
+// The entry speaks the language, then loads the screens' start, which loads the first room. English needs no table.
+for (const name of fetchedWith("start", first)) first.add(name);
 
 let over = false;
-for (const room of firstRooms) {
-  const all = new Set([...first, ...fetchedWith(room).flatMap((name) => [...withImports(name)])]);
+for (const [room, wanted] of Object.entries(firstRooms)) {
+  const all = new Set([...first, ...wanted.flatMap((name) => fetchedWith(name, first))]);
   const bytes = [...all].reduce((sum, name) => sum + gzipSync(readFileSync(join(assets, name))).length, 0);
   over ||= bytes > budget;
   console.log(

@@ -1,19 +1,18 @@
 import { defineStore } from "pinia";
 import { computed, ref, shallowRef, watch } from "vue";
 import type { Analysis, ResponseWorking } from "../../src/curve/analyse-types.ts";
-import { choiceChain } from "../../src/study/derive/choice.ts";
 import { decisionChain } from "../../src/study/derive/decision.ts";
 import { seriesChain } from "../../src/study/derive/jars.ts";
-import { plantChain } from "../../src/study/derive/plant.ts";
 import { analyseRows } from "../../src/study/derive/points.ts";
-import { stripSegments } from "../../src/study/derive/strip.ts";
 import { askFits } from "../worker/client.ts";
 import type { FitAnswer, FitExtras } from "../worker/messages.ts";
-import { unpackWorkings } from "../worker/pack.ts";
+import type * as farChain from "./far-chain.ts";
 import { useFormat } from "./format.ts";
 import { useSelection } from "./selection.ts";
 import { useStudy } from "./study.ts";
 import { useTargets } from "./targets.ts";
+
+type FarChain = typeof farChain;
 
 /** Everything derived from the study, from the jars to the strip; the fits come back from their own thread. */
 export const useChain = defineStore("chain", () => {
@@ -21,6 +20,10 @@ export const useChain = defineStore("chain", () => {
   const selection = useSelection();
   const format = useFormat();
   const targets = useTargets();
+
+  const far = shallowRef<FarChain | null>(null);
+  const loading = import("./far-chain.ts");
+  void loading.then((loaded) => (far.value = loaded));
 
   const series = computed(() =>
     study.state && selection.seriesId ? seriesChain(study.state, selection.seriesId) : null,
@@ -50,12 +53,12 @@ export const useChain = defineStore("chain", () => {
     running.value = true;
     // A newer question makes the answer to an older one pointless.
     const mine = asked;
-    void askFits(question).then((answer) => {
-      if (mine === asked) receive(answer);
+    void Promise.all([askFits(question), loading]).then(([answer, { unpackWorkings }]) => {
+      if (mine === asked) receive(answer, unpackWorkings);
     });
   }
 
-  function receive(answer: FitAnswer): void {
+  function receive(answer: FitAnswer, unpackWorkings: FarChain["unpackWorkings"]): void {
     running.value = false;
     fitTrouble.value = answer.ok ? "" : answer.message;
     analysis.value = answer.ok ? answer.analysis : null;
@@ -78,8 +81,8 @@ export const useChain = defineStore("chain", () => {
   );
 
   const choice = computed(() =>
-    study.state && series.value && workings.value.length > 0
-      ? choiceChain(
+    far.value && study.state && series.value && workings.value.length > 0
+      ? far.value.choiceChain(
           study.state,
           series.value,
           workings.value,
@@ -106,15 +109,15 @@ export const useChain = defineStore("chain", () => {
   }
 
   const plant = computed(() => {
-    if (!study.state || !selection.seriesId) return null;
+    if (!far.value || !study.state || !selection.seriesId) return null;
     const picked = decision.value?.decision;
     const dose = picked ? { a: picked.doseAKgPerT, b: picked.doseBKgPerT } : null;
-    return plantChain(study.state, selection.seriesId, dose, dose ? expectedAt(dose.a) : undefined);
+    return far.value.plantChain(study.state, selection.seriesId, dose, dose ? expectedAt(dose.a) : undefined);
   });
 
   const segments = computed(() =>
-    study.state
-      ? stripSegments({
+    far.value && study.state
+      ? far.value.stripSegments({
           state: study.state,
           sampleId: selection.sampleId,
           seriesId: selection.seriesId,
