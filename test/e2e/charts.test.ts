@@ -88,6 +88,7 @@ test("a chart is saved as it stands in the report, with its source", async ({ ap
     ]);
     return readFileSync(await file.path(), "utf8");
   };
+  await expect(page.locator('[data-room="curves"]')).toContainText("fitted");
   const curve = await saved(0);
   for (const said of [
     "<title",
