@@ -117,6 +117,7 @@ export function describeIssue(error: z.ZodError, subject: string, given: unknown
       ? shown(String(value))
       : null;
   const words = afterField(issueMessage(issue, value), issue);
-  const place = `${where.charAt(0).toUpperCase()}${where.slice(1)}`;
+  // pH begins small in every sentence.
+  const place = where.startsWith("pH") ? where : `${where.charAt(0).toUpperCase()}${where.slice(1)}`;
   return given40 === null ? issueWords.refused(place, words) : issueWords.refusedGiven(place, words, given40);
 }

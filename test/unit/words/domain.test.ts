@@ -49,11 +49,11 @@ afterEach(() => speak("english", null));
 describe("the domain speaks German, and English again", () => {
   it("of a typed number", () => {
     expect(message(parseNumber("1,5", "."))).toBe(
-      "„1,5“ hat ein Komma, das Dezimalzeichen ist hier aber der Punkt.",
+      "„1,5“ hat ein Komma, das Dezimalzeichen ist hier aber der Punkt: bitte damit eingeben.",
     );
     speak("english", null);
     expect(message(parseNumber("1,5", "."))).toBe(
-      '"1,5" uses a comma, but the decimal mark here is a point.',
+      '"1,5" uses a comma, but the decimal mark here is a point: enter it with that.',
     );
   });
 
