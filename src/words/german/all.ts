@@ -1,12 +1,16 @@
+import { responsesInGerman } from "../../responses/german/all.ts";
 import type { LanguageTable } from "../language.ts";
 import { benchFormulas } from "./bench-formulas.ts";
+import { benchMethods } from "./bench-methods.ts";
 import { benchTable } from "./bench-table.ts";
 import { cautions } from "./cautions.ts";
 import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
+import { choiceMethods } from "./choice-methods.ts";
 import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
-import { models } from "./curve.ts";
+import { curveMethods } from "./curve-methods.ts";
+import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { doseReport } from "./dose-report.ts";
 import { factorChain } from "./factor-chain.ts";
@@ -18,21 +22,24 @@ import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
+import { measurements } from "./measurements.ts";
+import { mixingChain } from "./mixing-chain.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
+import { plantMethods } from "./plant-methods.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
 import { record } from "./record.ts";
-import { kinds } from "./records.ts";
+import { kinds, records } from "./records.ts";
 import { report } from "./report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
-import { schema } from "./schema.ts";
+import { schema, issues } from "./schema.ts";
 import { service } from "./service.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
@@ -46,15 +53,22 @@ import { supplyFigures } from "./supply-figures.ts";
 import { unitChain } from "./unit-chain.ts";
 import { warnings } from "./warnings.ts";
 
-/** German: every area of texts. A missing area or text fails the types or the test of the words. */
+/**
+ * German: every area of texts. A missing area or text fails the types or the test of the words. What is read of a jar has its
+ * German beside it, in the folder of the responses, so that a new response touches that folder only.
+ */
 export const german: LanguageTable = {
+  ...responsesInGerman,
   benchFormulas,
+  benchMethods,
   benchTable,
   cautions,
   checkChain,
   choice,
   choiceChain,
+  choiceMethods,
   columns,
+  curveMethods,
   decisionChain,
   doseReport,
   factorChain,
@@ -63,10 +77,14 @@ export const german: LanguageTable = {
   hosts,
   imports,
   invariants,
+  issues,
   jarChain,
   jarPlan,
+  jarTable,
   kinds,
   machineChain,
+  measurements,
+  mixingChain,
   models,
   numberEntry,
   onPaper,
@@ -74,10 +92,12 @@ export const german: LanguageTable = {
   plantDose,
   plantFormulas,
   plantInputs,
+  plantMethods,
   pumpChain,
   pumpReport,
   qualityFlags,
   record,
+  records,
   report,
   sampleChain,
   sampleRoom,
@@ -92,6 +112,8 @@ export const german: LanguageTable = {
   studies,
   summaries,
   supplyFigures,
+  surfaceVerdicts,
   unitChain,
+  verdicts,
   warnings,
 };
