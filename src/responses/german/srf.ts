@@ -1,7 +1,7 @@
 import type { SrfWords } from "../srf.ts";
 
 export const responseSrf: SrfWords = {
-  label: "Spezifischer Filtrationswiderstand",
+  label: "Filtrationswiderstand",
   head: "Filtration, spezifischer Widerstand in Tm/kg",
   onPaper: (volumes, firstUsed, lastUsed, kPa, celsius, made) =>
     `${volumes} Volumina, ${firstUsed} bis ${lastUsed} benutzt, ${kPa} kPa, ${celsius} °C${made === null ? ": kein gerader Teil" : ` = ${made}`}`,
