@@ -40,8 +40,12 @@ export default tseslint.config(
       "no-restricted-syntax": [
         "error",
         {
-          selector: "MemberExpression[object.name=/Words$/]:not(:function MemberExpression)",
+          selector: "MemberExpression[object.name=/[wW]ords$/]:not(:function MemberExpression)",
           message: "A text read while the module loads stays in one language: read it in a function.",
+        },
+        {
+          selector: "CallExpression[callee.name='sourceOf']:not(:function CallExpression)",
+          message: "A source asked for while the module loads stays in one language: ask in a function.",
         },
       ],
     },

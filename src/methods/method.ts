@@ -4,13 +4,20 @@ export interface Check {
   asserts: string;
 }
 
-/** One formula that the product uses: what it is for, the formula in plain signs, and where it comes from. */
-export interface Method {
-  id: string;
-  what: string;
-  formula: string;
-  source: string;
+/** One formula that the product uses, by what does not depend on the language. */
+export interface MethodEntry<I extends string = string> {
+  id: I;
   /** the files of `src/` that work it out */
   code: readonly string[];
   checks: readonly Check[];
 }
+
+/** What a formula is for, the formula in plain signs, and where it comes from. */
+export interface MethodTexts {
+  what: string;
+  formula: string;
+  source: string;
+}
+
+/** One formula that the product uses; its texts are in the language of the moment. */
+export type Method = MethodEntry & Readonly<MethodTexts>;

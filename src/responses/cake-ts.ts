@@ -3,17 +3,19 @@ import { bad, good } from "../outcome.ts";
 import { totalSolidsPct } from "../sample/solids.ts";
 import { sharePct, unknown } from "../units/number-schema.ts";
 import { agrees, group } from "./file-cells.ts";
-import { fileSlot, kind, response } from "./response.ts";
+import { fileSlot, kind, response, type FormFields } from "./response.ts";
 import { massG } from "./shared-schema.ts";
+import { area } from "../words/language.ts";
 
 const standard = "Standard Methods 2540 G";
-const words = {
+const unit = "%";
+const words = area("responseCakeTs", {
   label: "Cake TS",
-  unit: "%",
   column: "cake TS",
   ask: "Read the cake's total solids",
   run: "cake TS, read",
   head: "cake TS, %",
+  onScreen: (pct: string) => `Cake TS ${pct} %`,
   tare: "cake dish, empty",
   askTare: "Weigh the empty dish",
   wet: "with wet cake",
@@ -28,8 +30,8 @@ const words = {
   headDish: "cake dish: empty, wet, dry g = %",
   needsTare: "Weigh the empty dish first.",
   notWeighed: "not weighed",
-  wetNotWeighed: "wet not weighed",
-  inOven: "in the oven",
+  dishOnScreen: (tare: string, wet: string | null, dry: string | null, pct: string | null) =>
+    `cake dish ${tare}, ${wet ?? "wet not weighed"}, ${dry ?? "in the oven"}${pct === null ? "" : ` g: ${pct} %`}`,
   slot: "cake TS",
   group: "a cake dish",
   fields: {
@@ -38,7 +40,8 @@ const words = {
     cake_dish_wet_g: "cake dish: wet, g",
     cake_dish_dry_g: "cake dish: dry, g",
   },
-};
+});
+export type CakeTsWords = typeof words;
 
 const dishSchema = z.strictObject({
   kind: z.literal("cake-dish"),
@@ -61,8 +64,10 @@ const weighed = { unit: () => "g", censorable: false };
 /** Total solids of the pressed cake, read or dried in a dish. */
 export const cakeTs = response({
   name: "cake_ts_pct",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 7,
   fitted: { scale: "linear", wanted: "maximum", highest: 100, rereadBandPct: 3 },
   group: "drainage-and-cake",
@@ -73,43 +78,90 @@ export const cakeTs = response({
         {
           key: "cake-ts",
           field: "pct",
-          label: words.column,
-          unit: () => words.unit,
+          get label() {
+            return words.column;
+          },
+          unit: () => unit,
           censorable: false,
-          ask: words.ask,
+          get ask() {
+            return words.ask;
+          },
           standard,
         },
       ],
-      run: { label: words.run, fields: ["pct"] },
+      run: {
+        get label() {
+          return words.run;
+        },
+        fields: ["pct"],
+      },
       value: ({ pct }) => pct,
       first: (_, { value }) => good({ pct: value }),
       head: () => words.head,
       onPaper: ({ pct }, { entered }) => entered(pct),
-      onScreen: ({ pct }, { plain }) => `${words.label} ${plain(pct)} ${words.unit}`,
+      onScreen: ({ pct }, { plain }) => words.onScreen(plain(pct)),
     }),
     kind({
       schema: dishSchema,
       columns: [
-        { ...weighed, key: "cake-tare", field: "tareG", label: words.tare, ask: words.askTare, standard },
-        { ...weighed, key: "cake-wet", field: "wetG", label: words.wet, ask: words.askWet, standard },
+        {
+          ...weighed,
+          key: "cake-tare",
+          field: "tareG",
+          get label() {
+            return words.tare;
+          },
+          get ask() {
+            return words.askTare;
+          },
+          standard,
+        },
+        {
+          ...weighed,
+          key: "cake-wet",
+          field: "wetG",
+          get label() {
+            return words.wet;
+          },
+          get ask() {
+            return words.askWet;
+          },
+          standard,
+        },
         {
           ...weighed,
           key: "cake-dry",
           field: "dryG",
-          label: words.dry,
-          ask: words.askDry,
-          standard: words.dryStandard,
+          get label() {
+            return words.dry;
+          },
+          get ask() {
+            return words.askDry;
+          },
+          get standard() {
+            return words.dryStandard;
+          },
         },
       ],
-      run: { label: words.runDish, fields: ["tareG", "wetG"], later: "dryG" },
+      run: {
+        get label() {
+          return words.runDish;
+        },
+        fields: ["tareG", "wetG"],
+        later: "dryG",
+      },
       form: {
-        title: words.form,
+        get title() {
+          return words.form;
+        },
         standard,
-        fields: [
-          ["tareG", words.formTare, "g"],
-          ["wetG", words.wet, "g", true],
-          ["dryG", words.formDry, "g", true],
-        ],
+        get fields(): FormFields {
+          return [
+            ["tareG", words.formTare, "g"],
+            ["wetG", words.wet, "g", true],
+            ["dryG", words.formDry, "g", true],
+          ];
+        },
       },
       value: madePct,
       first: (field, { value }) =>
@@ -118,14 +170,23 @@ export const cakeTs = response({
       onPaper: ({ tareG, wetG, dryG }, { entered, number }, given) =>
         `${entered(tareG)}, ${wetG === null ? words.notWeighed : entered(wetG)}, ${dryG === null ? words.notWeighed : entered(dryG)}${given === null ? "" : ` = ${number(given)}`}`,
       onScreen: ({ tareG, wetG, dryG }, { entry, plain }, given) =>
-        `cake dish ${entry(tareG)}, ${wetG === null ? words.wetNotWeighed : entry(wetG)}, ${dryG === null ? words.inOven : entry(dryG)}${given === null ? "" : ` g: ${plain(given)} ${words.unit}`}`,
+        words.dishOnScreen(
+          entry(tareG),
+          wetG === null ? null : entry(wetG),
+          dryG === null ? null : entry(dryG),
+          given === null ? null : plain(given),
+        ),
     }),
   ],
   files: [
     fileSlot({
       slot: "cake",
-      words: words.slot,
-      fields: words.fields,
+      get words() {
+        return words.slot;
+      },
+      get fields() {
+        return words.fields;
+      },
       guesses: [[/cake|kuchen/, "cake_ts_pct"]],
       kinds: ["cake-ts", "cake-dish"],
       write: (result: z.output<typeof readSchema> | z.output<typeof dishSchema>) =>

@@ -2,20 +2,25 @@ import { z } from "zod";
 import { sharePct } from "../units/number-schema.ts";
 import { plainSlot } from "./file-cells.ts";
 import { kind, response } from "./response.ts";
+import { area } from "../words/language.ts";
 
-const words = {
+const unit = "%";
+const words = area("responseCapture", {
   label: "Capture",
-  slot: "capture",
-  unit: "%",
   head: "capture as read, %",
+  onScreen: (pct: string) => `capture ${pct} %`,
+  slot: "capture",
   field: "capture, %",
-};
+});
+export type CaptureWords = typeof words;
 
 /** Capture as somebody else worked it out; the product's own is derived from filtrate and cake, never read. */
 export const capture = response({
   name: "capture_pct",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 10,
   fitted: null,
   group: "filtrate",
@@ -25,16 +30,16 @@ export const capture = response({
       columns: [],
       head: () => words.head,
       onPaper: ({ pct }, { entered }) => entered(pct),
-      onScreen: ({ pct }, { plain }) => `${words.slot} ${plain(pct)} ${words.unit}`,
+      onScreen: ({ pct }, { plain }) => words.onScreen(plain(pct)),
     }),
   ],
   files: [
     plainSlot(
       {
         slot: "capture",
-        words: words.slot,
+        words: () => words.slot,
         field: "capture_pct",
-        fieldWords: words.field,
+        fieldWords: () => words.field,
         guesses: [[/capture|recovery|abscheide/, "capture_pct"]],
       },
       "capture",

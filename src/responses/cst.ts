@@ -3,20 +3,27 @@ import { good } from "../outcome.ts";
 import { positive } from "../units/number-schema.ts";
 import { plainSlot } from "./file-cells.ts";
 import { kind, response } from "./response.ts";
+import { area } from "../words/language.ts";
 
-const words = {
+const unit = "s";
+const words = area("responseCst", {
   label: "CST",
-  unit: "s",
   ask: "Read the capillary suction time",
   standard: "Standard Methods 2710 G (number from memory); EN 14701-1",
   head: "CST, s",
-};
+  onScreen: (seconds: string) => `CST ${seconds} s`,
+  slot: "CST",
+  field: "CST, s",
+});
+export type CstWords = typeof words;
 
 /** Capillary suction time. */
 export const cst = response({
   name: "cst_s",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 5,
   fitted: { scale: "log", wanted: "minimum", rereadBandPct: 10 },
   group: "drainage-and-cake",
@@ -27,28 +34,39 @@ export const cst = response({
         {
           key: "cst",
           field: "seconds",
-          label: words.label,
-          unit: () => words.unit,
+          get label() {
+            return words.label;
+          },
+          unit: () => unit,
           censorable: false,
-          ask: words.ask,
-          standard: words.standard,
+          get ask() {
+            return words.ask;
+          },
+          get standard() {
+            return words.standard;
+          },
         },
       ],
-      run: { label: words.label, fields: ["seconds"] },
+      run: {
+        get label() {
+          return words.label;
+        },
+        fields: ["seconds"],
+      },
       value: ({ seconds }) => seconds,
       first: (_, { value }) => good({ seconds: value }),
       head: () => words.head,
       onPaper: ({ seconds }, { entered }) => entered(seconds),
-      onScreen: ({ seconds }, { plain }) => `${words.label} ${plain(seconds)} ${words.unit}`,
+      onScreen: ({ seconds }, { plain }) => words.onScreen(plain(seconds)),
     }),
   ],
   files: [
     plainSlot(
       {
         slot: "cst",
-        words: words.label,
+        words: () => words.slot,
         field: "cst_s",
-        fieldWords: words.head,
+        fieldWords: () => words.field,
         guesses: [[/cst|capillary|kapillar/, "cst_s"]],
       },
       "cst",

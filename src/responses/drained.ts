@@ -2,19 +2,22 @@ import { z } from "zod";
 import { bad, good } from "../outcome.ts";
 import { notNegative, positive } from "../units/number-schema.ts";
 import { group } from "./file-cells.ts";
-import { fileSlot, kind, response } from "./response.ts";
+import { fileSlot, kind, response, type FormFields } from "./response.ts";
+import { area } from "../words/language.ts";
 
-const words = {
+const unit = "mL";
+const standard = "EN 14701-4:2018";
+const words = area("responseDrained", {
   label: "Drained",
-  unit: "mL",
   column: "drained",
   unitAt: (seconds: number | null) => `mL at ${seconds ?? "?"} s`,
   ask: "Read the drained volume",
-  standard: "EN 14701-4:2018",
   run: "drained volume",
   form: "Drained volume at a time",
   at: "at",
   head: "drained, mL at s",
+  onPaper: (ml: string, seconds: string) => `${ml} at ${seconds}`,
+  onScreen: (ml: string, seconds: string) => `drained ${ml} mL at ${seconds} s`,
   needsTime: "Enter the series' drain time first: a drained volume counts at a time.",
   needsFileTime:
     "needs the time at which it was read: add a column drained_at_s, or enter the series' drain time on the Bench.",
@@ -26,7 +29,8 @@ const words = {
     drainage_at_s: "drainage at another time: read at, s",
   },
   group: "a drained volume",
-};
+});
+export type DrainedWords = typeof words;
 
 const schema = z.strictObject({
   kind: z.literal("drained"),
@@ -38,8 +42,10 @@ type Drained = z.output<typeof schema>;
 /** The volume that has drained at the series' own time; volumes at other times draw the drainage curve. */
 export const drained = response({
   name: "drained_ml",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 2,
   fitted: { scale: "linear", wanted: "maximum" },
   group: "drainage-and-cake",
@@ -50,36 +56,53 @@ export const drained = response({
         {
           key: "drained",
           field: "ml",
-          label: words.column,
+          get label() {
+            return words.column;
+          },
           unit: (series) => words.unitAt(series.protocol.drainS),
           censorable: false,
-          ask: words.ask,
-          standard: words.standard,
+          get ask() {
+            return words.ask;
+          },
+          standard,
         },
       ],
-      run: { label: words.run, fields: ["ml"] },
+      run: {
+        get label() {
+          return words.run;
+        },
+        fields: ["ml"],
+      },
       form: {
-        title: words.form,
-        standard: words.standard,
-        fields: [
-          ["ml", words.column, words.unit],
-          ["atS", words.at, "s"],
-        ],
+        get title() {
+          return words.form;
+        },
+        standard,
+        get fields(): FormFields {
+          return [
+            ["ml", words.column, unit],
+            ["atS", words.at, "s"],
+          ];
+        },
       },
       value: ({ ml }) => ml,
       counts: ({ atS }, { protocol }) => protocol.drainS === null || atS === protocol.drainS,
       first: (_, { value }, { protocol }) =>
         protocol.drainS === null ? bad(words.needsTime) : good({ ml: value, atS: protocol.drainS }),
       head: () => words.head,
-      onPaper: ({ ml, atS }, { entered }) => `${entered(ml)} at ${entered(atS)}`,
-      onScreen: ({ ml, atS }, { plain }) => `${words.column} ${plain(ml)} mL at ${plain(atS)} s`,
+      onPaper: ({ ml, atS }, { entered }) => words.onPaper(entered(ml), entered(atS)),
+      onScreen: ({ ml, atS }, { plain }) => words.onScreen(plain(ml), plain(atS)),
     }),
   ],
   files: [
     fileSlot({
       slot: "drained",
-      words: words.slot,
-      fields: words.fields,
+      get words() {
+        return words.slot;
+      },
+      get fields() {
+        return words.fields;
+      },
       guesses: [
         [/(drain|entwaesser).*(_s|sec|time|zeit|sekunden)$/, "drained_at_s"],
         [/drain|entwaesser|abgelaufen|filtrate?.*(ml|vol)/, "drained_ml"],
@@ -100,8 +123,12 @@ export const drained = response({
     }),
     fileSlot({
       slot: "drainage",
-      words: words.otherSlot,
-      fields: words.otherFields,
+      get words() {
+        return words.otherSlot;
+      },
+      get fields() {
+        return words.otherFields;
+      },
       kinds: ["drained"],
       holds: ({ atS }: Drained, { protocol }) => protocol.drainS !== null && atS !== protocol.drainS,
       write: ({ ml, atS }: Drained) => ({ drainage_ml: ml, drainage_at_s: atS }),

@@ -1,4 +1,12 @@
 import type { FileCell, FileRow, FileSlot } from "./response.ts";
+import { area } from "../words/language.ts";
+
+const fileWords = area("responseFiles", {
+  disagrees: (stated: string, made: string) =>
+    `the file says ${stated}, but the values beside it make ${made}: correct one of them, or leave this column out.`,
+  needed: (what: string) => `is empty, but ${what} needs it.`,
+});
+export type ResponseFileWords = typeof fileWords;
 
 /** A value with its bound, as it is written. */
 export const bound = (value: number, censored: "above" | "below" | null): FileCell =>
@@ -11,10 +19,7 @@ export function agrees<F extends string>(row: FileRow<F>, field: F, made: number
   const stated = row.reading(field);
   if (stated === null || made === null) return;
   if (Math.abs(stated.value - made) > agreement * Math.abs(made))
-    row.fault(
-      field,
-      `the file says ${stated.value}, but the values beside it make ${made.toPrecision(4)}: correct one of them, or leave this column out.`,
-    );
+    row.fault(field, fileWords.disagrees(String(stated.value), made.toPrecision(4)));
 }
 
 /** Several cells that only mean something together: null where all are empty, or where a needed one is. */
@@ -29,24 +34,28 @@ export function group<A extends string, N extends A, O extends A = never>(
   const values: Partial<Record<A, number | null>> = {};
   for (const field of needed) {
     const value = row.number(field);
-    if (value === null && row.faults.length === before) row.fault(field, `is empty, but ${what} needs it.`);
+    if (value === null && row.faults.length === before) row.fault(field, fileWords.needed(what));
     values[field] = value;
   }
   for (const field of optional) values[field] = row.number(field);
   return row.faults.length === before ? (values as Record<N, number> & Record<O, number | null>) : null;
 }
 
-/** Columns for a reading that is one plain number in one column. */
+/** Columns for a reading that is one plain number in one column; its words are asked for whenever they are read. */
 export function plainSlot<const N extends string, const F extends string>(
-  names: Pick<FileSlot<F>, "words" | "guesses"> & { slot: N; field: F; fieldWords: string },
+  names: Pick<FileSlot<F>, "guesses"> & { slot: N; field: F; words(): string; fieldWords(): string },
   kind: string,
   part: string,
 ): FileSlot<F> & { slot: N } {
-  const { slot, words, guesses, field, fieldWords } = names;
+  const { slot, guesses, field } = names;
   return {
     slot,
-    words,
-    fields: { [field]: fieldWords } as Record<F, string>,
+    get words() {
+      return names.words();
+    },
+    get fields() {
+      return { [field]: names.fieldWords() } as Record<F, string>;
+    },
     ...(guesses ? { guesses } : {}),
     kinds: [kind],
     write: (result: Record<string, number>) =>

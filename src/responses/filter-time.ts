@@ -2,23 +2,28 @@ import { z } from "zod";
 import { good } from "../outcome.ts";
 import { positive } from "../units/number-schema.ts";
 import { plainSlot } from "./file-cells.ts";
-import { kind, response } from "./response.ts";
+import { kind, response, type FormFields } from "./response.ts";
+import { area } from "../words/language.ts";
 
-const words = {
+const unit = "s";
+const words = area("responseFilterTime", {
   label: "Time to filter",
   column: "time to filter",
-  unit: "s",
   ask: "Time the filtrate to half the sample",
   standard: "Standard Methods 2710 H (conditions from memory)",
   head: "time to filter, s",
+  onScreen: (seconds: string) => `time to filter ${seconds} s`,
   time: "time",
-};
+});
+export type FilterTimeWords = typeof words;
 
 /** Time until half the sample has filtered; noted, not fitted. */
 export const filterTime = response({
   name: "filter_time_s",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 6,
   fitted: null,
   group: "drainage-and-cake",
@@ -29,24 +34,50 @@ export const filterTime = response({
         {
           key: "filter-time",
           field: "seconds",
-          label: words.column,
-          unit: () => words.unit,
+          get label() {
+            return words.column;
+          },
+          unit: () => unit,
           censorable: false,
-          ask: words.ask,
-          standard: words.standard,
+          get ask() {
+            return words.ask;
+          },
+          get standard() {
+            return words.standard;
+          },
         },
       ],
-      run: { label: words.column, fields: ["seconds"] },
-      form: { title: words.label, standard: words.standard, fields: [["seconds", words.time, words.unit]] },
+      run: {
+        get label() {
+          return words.column;
+        },
+        fields: ["seconds"],
+      },
+      form: {
+        get title() {
+          return words.label;
+        },
+        get standard() {
+          return words.standard;
+        },
+        get fields(): FormFields {
+          return [["seconds", words.time, unit]];
+        },
+      },
       first: (_, { value }) => good({ seconds: value }),
       head: () => words.head,
       onPaper: ({ seconds }, { entered }) => entered(seconds),
-      onScreen: ({ seconds }, { plain }) => `${words.column} ${plain(seconds)} ${words.unit}`,
+      onScreen: ({ seconds }, { plain }) => words.onScreen(plain(seconds)),
     }),
   ],
   files: [
     plainSlot(
-      { slot: "filter_time", words: words.column, field: "filter_time_s", fieldWords: words.head },
+      {
+        slot: "filter_time",
+        words: () => words.column,
+        field: "filter_time_s",
+        fieldWords: () => words.head,
+      },
       "filter-time",
       "seconds",
     ),

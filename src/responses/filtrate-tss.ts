@@ -3,17 +3,19 @@ import { bad, good } from "../outcome.ts";
 import { suspendedSolidsMgPerL } from "../sample/solids.ts";
 import { positive, unknown } from "../units/number-schema.ts";
 import { agrees, bound, group } from "./file-cells.ts";
-import { boundSign, fileSlot, kind, response } from "./response.ts";
+import { boundSign, fileSlot, kind, response, type FormFields } from "./response.ts";
 import { censoredSchema, massG } from "./shared-schema.ts";
+import { area } from "../words/language.ts";
 
 const standard = "Standard Methods 2540 D";
-const words = {
+const unit = "mg/L";
+const words = area("responseFiltrateTss", {
   label: "Filtrate TSS",
-  unit: "mg/L",
   column: "filtrate TSS",
   ask: "Read the filtrate's suspended solids",
   run: "filtrate TSS, read",
   head: "filtrate TSS, mg/L",
+  onScreen: (mgPerL: string) => `Filtrate TSS ${mgPerL} mg/L`,
   tare: "empty filter",
   askTare: "Weigh the empty filter",
   volume: "filtered",
@@ -26,8 +28,8 @@ const words = {
   needsTare: "Weigh the empty filter first.",
   needsVolume: "Weigh the empty filter and filter a volume first.",
   notWeighed: "not weighed",
-  notFiltered: "not filtered",
-  inOven: "in the oven",
+  dishOnScreen: (tare: string, volume: string | null, dry: string | null, mgPerL: string | null) =>
+    `filter ${tare} g, ${volume ?? "not filtered"} mL, ${dry ?? "in the oven"}${mgPerL === null ? "" : ` g: ${mgPerL} mg/L`}`,
   slot: "filtrate TSS",
   group: "a filter's solids",
   fields: {
@@ -36,7 +38,8 @@ const words = {
     filtrate_dish_dry_g: "filtrate TSS: dried filter, g",
     filtrate_dish_volume_ml: "filtrate TSS: volume filtered, mL",
   },
-};
+});
+export type FiltrateTssWords = typeof words;
 
 const readSchema = z.strictObject({
   kind: z.literal("filtrate-tss"),
@@ -63,8 +66,10 @@ const weighed = { censorable: false, standard };
 /** Suspended solids of the filtrate, read or weighed on a filter. */
 export const filtrateTss = response({
   name: "filtrate_tss_mg_per_l",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 4,
   fitted: { scale: "log", wanted: "minimum", rereadBandPct: 10 },
   group: "filtrate",
@@ -75,20 +80,28 @@ export const filtrateTss = response({
         {
           key: "filtrate-tss",
           field: "mgPerL",
-          label: words.column,
-          unit: () => words.unit,
+          get label() {
+            return words.column;
+          },
+          unit: () => unit,
           censorable: true,
-          ask: words.ask,
+          get ask() {
+            return words.ask;
+          },
           standard,
         },
       ],
-      run: { label: words.run, fields: ["mgPerL"] },
+      run: {
+        get label() {
+          return words.run;
+        },
+        fields: ["mgPerL"],
+      },
       value: ({ mgPerL }) => mgPerL,
       first: (_, { value, censored }) => good({ mgPerL: value, censored }),
       head: () => words.head,
       onPaper: ({ mgPerL, censored }, { entered }) => `${boundSign(censored, " ")}${entered(mgPerL)}`,
-      onScreen: ({ mgPerL, censored }, { plain }) =>
-        `${words.label} ${boundSign(censored)}${plain(mgPerL)} ${words.unit}`,
+      onScreen: ({ mgPerL, censored }, { plain }) => words.onScreen(`${boundSign(censored)}${plain(mgPerL)}`),
     }),
     kind({
       schema: dishSchema,
@@ -97,36 +110,58 @@ export const filtrateTss = response({
           ...weighed,
           key: "filter-tare",
           field: "tareG",
-          label: words.tare,
+          get label() {
+            return words.tare;
+          },
           unit: () => "g",
-          ask: words.askTare,
+          get ask() {
+            return words.askTare;
+          },
         },
         {
           ...weighed,
           key: "filter-volume",
           field: "volumeMl",
-          label: words.volume,
+          get label() {
+            return words.volume;
+          },
           unit: () => "mL",
-          ask: words.askVolume,
+          get ask() {
+            return words.askVolume;
+          },
         },
         {
           ...weighed,
           key: "filter-dry",
           field: "dryG",
-          label: words.dry,
+          get label() {
+            return words.dry;
+          },
           unit: () => "g",
-          ask: words.askDry,
+          get ask() {
+            return words.askDry;
+          },
         },
       ],
-      run: { label: words.runDish, fields: ["tareG", "volumeMl"], later: "dryG" },
+      run: {
+        get label() {
+          return words.runDish;
+        },
+        fields: ["tareG", "volumeMl"],
+        later: "dryG",
+      },
       form: {
-        title: words.form,
+        get title() {
+          return words.form;
+        },
         standard,
-        fields: [
-          ["tareG", words.tare, "g"],
-          ["volumeMl", words.volume, "mL", true],
-          ["dryG", words.dry, "g", true],
-        ],
+        get fields(): FormFields {
+          return [
+            ["tareG", words.tare, "g"],
+            ["volumeMl", words.volume, "mL", true],
+            ["dryG", words.dry, "g", true],
+          ];
+        },
       },
       value: madeMgPerL,
       first: (field, { value }) =>
@@ -137,14 +172,23 @@ export const filtrateTss = response({
       onPaper: ({ tareG, dryG, volumeMl }, { entered, number }, given) =>
         `${entered(tareG)}, ${dryG === null ? words.notWeighed : entered(dryG)}; ${entered(volumeMl)}${given === null ? "" : ` = ${number(given)}`}`,
       onScreen: ({ tareG, dryG, volumeMl }, { entry, plain }, given) =>
-        `filter ${entry(tareG)} g, ${volumeMl === null ? words.notFiltered : entry(volumeMl)} mL, ${dryG === null ? words.inOven : entry(dryG)}${given === null ? "" : ` g: ${plain(given)} ${words.unit}`}`,
+        words.dishOnScreen(
+          entry(tareG),
+          volumeMl === null ? null : entry(volumeMl),
+          dryG === null ? null : entry(dryG),
+          given === null ? null : plain(given),
+        ),
     }),
   ],
   files: [
     fileSlot({
       slot: "filtrate_tss",
-      words: words.slot,
-      fields: words.fields,
+      get words() {
+        return words.slot;
+      },
+      get fields() {
+        return words.fields;
+      },
       guesses: [[/tss|suspended|abfiltrierbar|(^|_)afs(_|$)/, "filtrate_tss_mg_per_l"]],
       kinds: ["filtrate-tss", "filtrate-tss-dish"],
       write: (result: z.output<typeof readSchema> | z.output<typeof dishSchema>) =>

@@ -2,8 +2,10 @@ import { z } from "zod";
 import { good } from "../outcome.ts";
 import { plainSlot } from "./file-cells.ts";
 import { kind, response } from "./response.ts";
+import { area } from "../words/language.ts";
+import { schemaWords } from "../words/schema.ts";
 
-const words = {
+const words = area("responseFlocGrade", {
   label: "Floc grade",
   column: "floc",
   unit: "1 to 5",
@@ -11,23 +13,29 @@ const words = {
   standard: "our own words, no standard",
   slot: "floc grade",
   head: "floc, 1 to 5",
+  onScreen: (grade: string, look: string) => `floc ${grade}: ${look}`,
   field: "floc grade, 1 to 5",
-};
+});
+export type FlocGradeWords = typeof words;
 
 /** Our own words for the floc grades. */
-export const flocWords: Record<number, string> = {
+export const flocWords: Record<number, string> = area("responseFlocLooks", {
   1: "no floc, cloudy",
   2: "pin floc, still cloudy",
   3: "small floc, hazy water",
   4: "clear water between firm floc",
   5: "large firm floc, clear at once",
-};
+});
 
 /** How the floc looks; noted, not fitted. */
 export const flocGrade = response({
   name: "floc_grade",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  get unit() {
+    return words.unit;
+  },
   taken: 1,
   fitted: null,
   group: "drainage-and-cake",
@@ -35,33 +43,47 @@ export const flocGrade = response({
     kind({
       schema: z.strictObject({
         kind: z.literal("floc-grade"),
-        grade: z.int("must be a whole number from 1 to 5").min(1, "must be 1 to 5").max(5, "must be 1 to 5"),
+        grade: z
+          .int({ error: () => schemaWords.wholeGrade })
+          .min(1, { error: () => schemaWords.grade })
+          .max(5, { error: () => schemaWords.grade }),
       }),
       columns: [
         {
           key: "floc-grade",
           field: "grade",
-          label: words.column,
+          get label() {
+            return words.column;
+          },
           unit: () => words.unit,
           censorable: false,
-          ask: words.ask,
-          standard: words.standard,
+          get ask() {
+            return words.ask;
+          },
+          get standard() {
+            return words.standard;
+          },
         },
       ],
-      run: { label: words.slot, fields: ["grade"] },
+      run: {
+        get label() {
+          return words.slot;
+        },
+        fields: ["grade"],
+      },
       first: (_, { value }) => good({ grade: value }),
       head: () => words.head,
       onPaper: ({ grade }, { entered }) => entered(grade),
-      onScreen: ({ grade }) => `${words.column} ${grade}: ${flocWords[grade] ?? ""}`,
+      onScreen: ({ grade }) => words.onScreen(String(grade), flocWords[grade] ?? ""),
     }),
   ],
   files: [
     plainSlot(
       {
         slot: "floc",
-        words: words.slot,
+        words: () => words.slot,
         field: "floc_grade",
-        fieldWords: words.field,
+        fieldWords: () => words.field,
         guesses: [[/floc/, "floc_grade"]],
       },
       "floc-grade",

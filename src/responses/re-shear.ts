@@ -1,17 +1,20 @@
 import { z } from "zod";
 import { positive, unknown } from "../units/number-schema.ts";
 import { group } from "./file-cells.ts";
-import { fileSlot, kind, response } from "./response.ts";
+import { fileSlot, kind, response, type FormFields } from "./response.ts";
+import { area } from "../words/language.ts";
 
-const words = {
+const unit = "mm";
+const words = area("responseReShear", {
   label: "Floc strength",
-  unit: "mm",
   form: "Floc broken and regrown",
   standard: "common practice; strength d2 / d1, recovery (d3 - d2) / (d1 - d2), from memory",
   first: "first, d1",
   broken: "broken, d2",
   regrown: "regrown, d3",
   head: "floc: first, broken, regrown mm",
+  onScreen: (first: string, broken: string, regrown: string | null) =>
+    `floc ${first} mm, broken ${broken} mm${regrown === null ? "" : `, regrown ${regrown} mm`}`,
   slot: "floc strength",
   group: "a floc's strength",
   fields: {
@@ -19,7 +22,8 @@ const words = {
     re_shear_broken_mm: "floc size when broken, mm",
     re_shear_regrown_mm: "floc size when regrown, mm",
   },
-};
+});
+export type ReShearWords = typeof words;
 
 const schema = z.strictObject({
   kind: z.literal("re-shear"),
@@ -32,8 +36,10 @@ const schema = z.strictObject({
 /** Floc broken on purpose and left to regrow; noted, not fitted. */
 export const reShear = response({
   name: "re_shear_mm",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 11,
   fitted: null,
   group: "drainage-and-cake",
@@ -42,26 +48,36 @@ export const reShear = response({
       schema,
       columns: [],
       form: {
-        title: words.form,
-        standard: words.standard,
-        fields: [
-          ["firstMm", words.first, words.unit],
-          ["brokenMm", words.broken, words.unit],
-          ["regrownMm", words.regrown, words.unit, true],
-        ],
+        get title() {
+          return words.form;
+        },
+        get standard() {
+          return words.standard;
+        },
+        get fields(): FormFields {
+          return [
+            ["firstMm", words.first, unit],
+            ["brokenMm", words.broken, unit],
+            ["regrownMm", words.regrown, unit, true],
+          ];
+        },
       },
       head: () => words.head,
       onPaper: ({ firstMm, brokenMm, regrownMm }, { entered }) =>
         `${entered(firstMm)}, ${entered(brokenMm)}, ${entered(regrownMm)}`,
       onScreen: ({ firstMm, brokenMm, regrownMm }, { plain }) =>
-        `floc ${plain(firstMm)} mm, broken ${plain(brokenMm)} mm${regrownMm === null ? "" : `, regrown ${plain(regrownMm)} mm`}`,
+        words.onScreen(plain(firstMm), plain(brokenMm), regrownMm === null ? null : plain(regrownMm)),
     }),
   ],
   files: [
     fileSlot({
       slot: "re_shear",
-      words: words.slot,
-      fields: words.fields,
+      get words() {
+        return words.slot;
+      },
+      get fields() {
+        return words.fields;
+      },
       kinds: ["re-shear"],
       write: ({ firstMm, brokenMm, regrownMm }: z.output<typeof schema>) => ({
         re_shear_first_mm: firstMm,

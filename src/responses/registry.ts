@@ -8,7 +8,14 @@ import { filterTime } from "./filter-time.ts";
 import { filtrateTss } from "./filtrate-tss.ts";
 import { flocGrade } from "./floc-grade.ts";
 import { reShear } from "./re-shear.ts";
-import type { Column, FileSlot, Kind, Response, SeriesBasis } from "./response.ts";
+import {
+  extended,
+  type Column,
+  type FileSlot,
+  type Kind,
+  type Response,
+  type SeriesBasis,
+} from "./response.ts";
 import { srf } from "./srf.ts";
 import { turbidity } from "./turbidity.ts";
 import { zeta } from "./zeta.ts";
@@ -59,16 +66,30 @@ type FittedSpec = ResponseSpec & { name: ResponseName };
 export const fileSlots: readonly FileSlot[] = every.flatMap(({ files }) => files);
 
 /** What the analysis needs to know of each response that is fitted. */
-export const responseSpecs: readonly FittedSpec[] = every.flatMap(({ name, label, unit, fitted }) =>
-  fitted ? [{ name: name as ResponseName, label, unit, scale: fitted.scale, wanted: fitted.wanted }] : [],
+export const responseSpecs: readonly FittedSpec[] = every.flatMap((one) =>
+  one.fitted
+    ? [
+        {
+          name: one.name as ResponseName,
+          scale: one.fitted.scale,
+          wanted: one.fitted.wanted,
+          get label() {
+            return one.label;
+          },
+          get unit() {
+            return one.unit;
+          },
+        },
+      ]
+    : [],
 );
 
 /** A response by its name, fitted or only noted; undefined for a name that is none. */
 export const responseNamed = (name: string): Response | undefined => every.find((one) => one.name === name);
 
 /** Names and units of responses as the engineer reads them. */
-export const responseWords: Record<string, { label: string; unit: string }> = Object.fromEntries(
-  every.map(({ name, label, unit }) => [name, { label, unit }]),
+export const responseWords: Record<string, Pick<Response, "label" | "unit">> = Object.fromEntries(
+  every.map((one) => [one.name, one]),
 );
 
 /** The unit of a response in a series. */
@@ -93,7 +114,7 @@ export const runReadings = kindsAsTaken.flatMap(({ kind, spec }) => (spec.run ? 
 
 /** Every number of a reading that the table or the run mode takes, in the order a jar is read. */
 export const readingColumns: readonly (Column & { kind: ReadingKind })[] = kindsAsTaken.flatMap(
-  ({ kind, spec }) => spec.columns.map((column) => ({ ...column, kind })),
+  ({ kind, spec }) => spec.columns.map((column) => extended(column, { kind })),
 );
 
 /** What a reading gives on the natural scale, or null where it gives nothing yet. */

@@ -10,18 +10,24 @@ export interface SeriesBasis {
   protocol: { drainS: number | null };
 }
 
+// What is shown (label, ask, standard, title, words) is read in the language of the moment: a response gives it by a
+// getter, since it is loaded before the language is known. A spread would copy the text of now; `extended` does not.
+
 /** One number of a reading as it is typed in the jar table or while a jar runs. */
 export interface Column {
   key: string;
   field: string;
-  label: string;
+  readonly label: string;
   unit(series: SeriesBasis): string;
   /** whether ">x" and "<x" make sense here */
   censorable: boolean;
   /** what the run mode asks in one line, and the standard behind it */
-  ask: string;
-  standard: string;
+  readonly ask: string;
+  readonly standard: string;
 }
+
+/** The numbers of a form: field, label, unit, and whether it may stay empty. */
+export type FormFields = readonly (readonly [string, string, string, boolean?])[];
 
 /** How numbers are written on paper: to the last digit as entered, or rounded. */
 export interface PaperNumbers {
@@ -42,13 +48,9 @@ export interface Kind<S extends z.ZodObject = z.ZodObject> {
   /** typed in the jar table, in the order they are taken down; the first one makes the reading */
   columns: readonly Column[];
   /** asked for while a jar runs, under this label; `later` is the field that comes from the oven */
-  run?: { label: string; fields: readonly string[]; later?: string };
-  /** entered whole beside the jar: field, label, unit, and whether it may stay empty */
-  form?: {
-    title: string;
-    standard: string;
-    fields: readonly (readonly [string, string, string, boolean?])[];
-  };
+  run?: { readonly label: string; fields: readonly string[]; later?: string };
+  /** entered whole beside the jar */
+  form?: { readonly title: string; readonly standard: string; readonly fields: FormFields };
   /** the value on the natural scale, or null where it is not known yet or cannot be made */
   value?(result: z.output<S>): number | null;
   /** whether this reading is comparable between the jars of its series; all are where this is absent */
@@ -86,9 +88,9 @@ export interface FromFile<F extends string = string> {
 /** One thing read of a jar as columns of a file, both ways: usually a kind of reading, or two that measure the same. */
 export interface FileSlot<F extends string = string> {
   slot: string;
-  words: string;
+  readonly words: string;
   /** the columns by their heads, with their words; the first one says that something was read */
-  fields: Record<F, string>;
+  readonly fields: Record<F, string>;
   /** columns that hold text, not numbers */
   texts?: readonly NoInfer<F>[];
   /** heads of other people's files that probably mean a column */
@@ -103,8 +105,8 @@ export interface FileSlot<F extends string = string> {
 /** One thing that is read of a jar: all that tells it from the next one. A new one is a file here and a registry line. */
 export interface Response {
   name: string;
-  label: string;
-  unit: string;
+  readonly label: string;
+  readonly unit: string;
   /** the unit where the series chooses it */
   unitIn?(series: SeriesBasis): string;
   /** its place in the order in which a jar is read; what is never asked for in the run comes last */
@@ -138,3 +140,10 @@ export const response = <const R extends Response>(spec: R): R => spec;
 /** The sign of a bound. */
 export const boundSign = (censored: "above" | "below" | null, blank = ""): string =>
   censored === null ? "" : `${censored === "above" ? ">" : "<"}${blank}`;
+
+/** An object with more properties, all read where they are read: a spread would copy texts in the language of now. */
+export const extended = <T extends object, M extends object>(one: T, more: M): T & M =>
+  Object.defineProperties(
+    { ...more } as T & M,
+    Object.getOwnPropertyDescriptors(one) as PropertyDescriptorMap,
+  );

@@ -6,14 +6,29 @@ import { parseNumber } from "../units/number-entry.ts";
 import { between, positive } from "../units/number-schema.ts";
 import { agrees, group } from "./file-cells.ts";
 import { fileSlot, kind, response, type FileRow } from "./response.ts";
+import { area } from "../words/language.ts";
+import { schemaWords } from "../words/schema.ts";
 
-const words = {
+const unit = "Tm/kg";
+const words = area("responseSrf", {
   label: "SRF",
-  unit: "Tm/kg",
   head: "filtration, SRF in Tm/kg",
-  noStraightPart: ": no straight part",
+  onPaper: (
+    volumes: number,
+    firstUsed: number,
+    lastUsed: number,
+    kPa: string,
+    celsius: string,
+    made: string | null,
+  ) =>
+    `${volumes} volumes, ${firstUsed} to ${lastUsed} used, ${kPa} kPa, ${celsius} °C${made === null ? ": no straight part" : ` = ${made}`}`,
+  onScreen: (volumes: number, made: string | null) =>
+    `filtration, ${volumes} volumes${made === null ? "" : `: ${made} Tm/kg`}`,
   slot: "specific resistance",
   group: "a specific resistance",
+  needsPoints:
+    "a specific resistance is kept with its volumes and times (srf_volumes_ml, srf_times_s and the columns that go with them): add them, or leave this column out.",
+  unlikeLists: (times: number, volumes: number) => `has ${times} times for ${volumes} volumes.`,
   fields: {
     srf_tm_per_kg: "specific resistance, Tm/kg",
     srf_volumes_ml: "specific resistance: volumes, mL",
@@ -25,13 +40,14 @@ const words = {
     srf_temperature_c: "specific resistance: temperature, °C",
     srf_cake_kg_per_m3: "specific resistance: dry cake per filtrate, kg/m³",
   },
-};
+});
+export type SrfWords = typeof words;
 
 const schema = z.strictObject({
   kind: z.literal("srf"),
   points: z
     .array(z.strictObject({ volumeMl: positive(100_000), seconds: positive(1e6) }))
-    .min(3, "needs at least three volumes")
+    .min(3, { error: () => schemaWords.fewVolumes })
     .max(60),
   /** the straight part: first and last point used, counted from 1 */
   firstUsed: z.int().min(1).max(60),
@@ -79,8 +95,10 @@ function list<F extends string>(row: FileRow<F>, field: F): number[] | null {
 /** Specific resistance to filtration, kept with the volumes and times it comes from. */
 export const srf = response({
   name: "srf_tm_per_kg",
-  label: words.label,
-  unit: words.unit,
+  get label() {
+    return words.label;
+  },
+  unit,
   taken: 9,
   fitted: { scale: "log", wanted: "minimum", rereadBandPct: 20 },
   group: "drainage-and-cake",
@@ -90,20 +108,28 @@ export const srf = response({
       columns: [],
       value: madeTmPerKg,
       head: () => words.head,
-      onPaper: (result, { entered, number }, given) => {
-        const { points, firstUsed, lastUsed, pressureKPa, temperatureC } = result;
-        const from = `${points.length} volumes, ${firstUsed} to ${lastUsed} used, ${entered(pressureKPa)} kPa, ${entered(temperatureC)} °C`;
-        return `${from}${given === null ? words.noStraightPart : ` = ${number(given)}`}`;
-      },
+      onPaper: (result, { entered, number }, given) =>
+        words.onPaper(
+          result.points.length,
+          result.firstUsed,
+          result.lastUsed,
+          entered(result.pressureKPa),
+          entered(result.temperatureC),
+          given === null ? null : number(given),
+        ),
       onScreen: ({ points }, { plain }, given) =>
-        `filtration, ${points.length} volumes${given === null ? "" : `: ${plain(given)} ${words.unit}`}`,
+        words.onScreen(points.length, given === null ? null : plain(given)),
     }),
   ],
   files: [
     fileSlot({
       slot: "srf",
-      words: words.slot,
-      fields: words.fields,
+      get words() {
+        return words.slot;
+      },
+      get fields() {
+        return words.fields;
+      },
       texts: ["srf_volumes_ml", "srf_times_s"],
       kinds: ["srf"],
       write: (result: Filtration) => ({
@@ -137,14 +163,11 @@ export const srf = response({
         if (row.faults.length > before) return null;
         if (!volumes || !times || !rest) {
           if (volumes || times || rest || row.filled("srf_tm_per_kg"))
-            row.fault(
-              row.has("srf_tm_per_kg") ? "srf_tm_per_kg" : "srf_volumes_ml",
-              "a specific resistance is kept with its volumes and times (srf_volumes_ml, srf_times_s and the columns that go with them): add them, or leave this column out.",
-            );
+            row.fault(row.has("srf_tm_per_kg") ? "srf_tm_per_kg" : "srf_volumes_ml", words.needsPoints);
           return null;
         }
         if (volumes.length !== times.length) {
-          row.fault("srf_times_s", `has ${times.length} times for ${volumes.length} volumes.`);
+          row.fault("srf_times_s", words.unlikeLists(times.length, volumes.length));
           return null;
         }
         const result = {

@@ -9,6 +9,8 @@ export const benchTableWords = area("benchTable", {
   blankWater: "blank water",
   roles: { "no-polymer": "no polymer", dose: "", standard: "standard", centre: "centre" },
   reads: (count: number) => counted(count, "read", "reads"),
+  plainNumber: (column: string) => `${column} is read as a number, without > or <.`,
+  notHere: (column: string) => `${column} is not entered here.`,
   needsOrder: "A jar needs its place in the running order.",
   needsName: "A jar needs a name.",
   chooseCell: "Choose a typed cell to paste into.",

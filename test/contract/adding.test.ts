@@ -16,13 +16,13 @@ function carryOut(page: string): void {
   for (const [, path, body] of page.matchAll(/```ts\n\/\/ (src\/\S+\.ts)\n([\s\S]*?)```/g)) {
     const file = join(copy, path!);
     touched.push(path!);
-    if (!path!.endsWith("registry.ts")) {
+    if (!/\/(registry|all)\.ts$/.test(path!)) {
       writeFileSync(file, body!);
       continue;
     }
     const [importLine, name] = body!.trim().split("\n");
     const before = readFileSync(file, "utf8");
-    const list = /\n( +)\]?\w+,\n(?= *\])/.exec(before)!;
+    const list = /\n( +)\]?\w+,\n(?= *[\]}])/.exec(before)!;
     const end = list.index + list[0].length;
     writeFileSync(file, `${importLine}\n${before.slice(0, end)}${list[1]}${name}\n${before.slice(end)}`);
   }
@@ -46,6 +46,8 @@ test("the page touches one folder for a model and one for a response", () => {
     "src/curve/models/registry.ts",
     "src/responses/odour.ts",
     "src/responses/registry.ts",
+    "src/responses/german/odour.ts",
+    "src/responses/german/all.ts",
   ]);
 });
 
@@ -89,10 +91,13 @@ test(
   },
 );
 
-test("typed in the jar table it is checked, fitted and reported", { timeout: 60_000 }, () => {
-  writeFileSync(
-    join(copy, "through.ts"),
-    `
+test(
+  "typed in the jar table it is checked, fitted and reported, in English where its German is missing",
+  { timeout: 60_000 },
+  () => {
+    writeFileSync(
+      join(copy, "through.ts"),
+      `
 import { applyCommand } from "./src/study/commands.ts";
 import { demoCommands } from "./src/study/demo.ts";
 import { emptyState } from "./src/study/schema/records.ts";
@@ -101,6 +106,8 @@ import { jarColumns } from "./src/study/bench-table/jar-columns.ts";
 import { readingColumns } from "./src/responses/registry.ts";
 import { fitSeries } from "./src/report/series-fits.ts";
 import { trialReport } from "./src/report/trial-report.ts";
+import { german } from "./src/words/german/all.ts";
+import { speak } from "./src/words/language.ts";
 
 const now = "2026-05-04T12:00:00.000Z";
 let state = emptyState();
@@ -129,21 +136,34 @@ const paper = trialReport({
   fits: [fits],
 });
 const html = JSON.stringify(paper);
+const { responseOdour, ...withoutOdour } = german;
+const askedIn = (table) => {
+  speak("german", table);
+  const [column] = readingColumns.filter(({ key }) => key === "odour");
+  return [column.label, column.ask];
+};
 console.log(JSON.stringify({
   asked: odour.label + ", " + odour.unit,
   refused: refused.ok ? applyCommand(state, refused.value[0]).message : refused.message,
   fitted: fits.analysis.responses.map(({ name }) => name),
   inReport: /odour, OU/.test(html) && html.includes("Odour"),
+  german: askedIn(german),
+  untranslated: askedIn(withoutOdour),
 }));
 `,
-  );
-  const through = run("through.ts");
-  expect(through.stderr).toBe("");
-  const said = JSON.parse(through.stdout) as Record<string, unknown>;
-  expect(said).toMatchObject({ asked: "odour, OU/m³", inReport: true });
-  expect(said["refused"]).toMatch(/must be above 0/);
-  expect(said["fitted"]).toContain("odour_ou_per_m3");
-});
+    );
+    const through = run("through.ts");
+    expect(through.stderr).toBe("");
+    const said = JSON.parse(through.stdout) as Record<string, unknown>;
+    expect(said).toMatchObject({ asked: "odour, OU/m³", inReport: true });
+    expect(said["refused"]).toMatch(/must be above 0/);
+    expect(said["fitted"]).toContain("odour_ou_per_m3");
+    expect(said).toMatchObject({
+      german: ["Geruch", "Geruch über dem Filtrat ablesen"],
+      untranslated: ["odour", "Read the odour over the filtrate"],
+    });
+  },
+);
 
 test("a file with it is imported into a study, and exported again", { timeout: 60_000 }, () => {
   writeFileSync(join(copy, "in.csv"), "jar,syringe_a_ml,odour_ou_per_m3\n40,12.5,432.1\n41,25,98.7\n");

@@ -5,6 +5,7 @@ import { parseReading, writeNumber, type DecimalMark, type TypedReading } from "
 import type { SimpleCommand } from "../commands.ts";
 import type { Reading } from "../derive/jars.ts";
 import type { RecordOf } from "../schema/records.ts";
+import { benchTableWords } from "../../words/bench-table.ts";
 
 type Result = Reading["result"];
 type Series = RecordOf<"series">;
@@ -41,8 +42,7 @@ export function parseReadingText(
   if (text.trim() === "") return good(null);
   const parsed = parseReading(text, mark);
   if (!parsed.ok) return parsed;
-  if (parsed.value.censored && !column.censorable)
-    return bad(`${column.label} is read as a number, without > or <.`);
+  if (parsed.value.censored && !column.censorable) return bad(benchTableWords.plainNumber(column.label));
   const refusal = kindOf(column).refuse?.(parsed.value, series) ?? null;
   return refusal === null ? parsed : bad(refusal);
 }
@@ -76,8 +76,7 @@ export function readingCommands(
     return good([{ do: "set", kind: "reading", id: before.id, fields: { result } }]);
   }
   const result =
-    kindOf(column).first?.(column.field, typed, context.series) ??
-    bad(`${column.label} is not entered here.`);
+    kindOf(column).first?.(column.field, typed, context.series) ?? bad(benchTableWords.notHere(column.label));
   if (!result.ok) return result;
   return good([
     {

@@ -15,6 +15,7 @@ import type { QuantityKind } from "../../units/display.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { type JarChain, type Reading, type SeriesChain } from "./jars.ts";
+import { measurementWords } from "../../words/measurements.ts";
 
 /** One result of a jar that is worked out from its readings, with the standard behind it. */
 export interface Measurement {
@@ -22,11 +23,6 @@ export interface Measurement {
   figure: Figure;
   standard: string;
 }
-
-const cstStandard = "Standard Methods 2710 G (number from memory); EN 14701-1";
-const drainStandard = "EN 14701-4:2018, drainability of flocculated sludge";
-const mixingStandard =
-  "nominal: water's viscosity stands for the sludge's, which is thicker; G = sqrt(P / (mu V)), Camp number G t";
 
 type Result<K extends Reading["result"]["kind"]> = Extract<Reading["result"], { kind: K }>;
 
@@ -57,69 +53,63 @@ function suctionTime(jar: JarChain, series: RecordOf<"series">, feed: FeedSolids
   const summary = replicates(seconds);
   if (!summary.ok) return [];
   const { mean, halfWidth95, n } = summary.value;
+  const words = measurementWords.suctionTime;
   const inputs: Made["inputs"] = [
-    { name: "CST, mean", value: mean, unit: "s" },
-    { name: "water on the same paper", value: series.cstWaterS, unit: "s" },
-    { name: "feed suspended solids", value: feed.gPerL, unit: "g/L" },
-    { name: "temperature", value: feed.temperatureC, unit: "°C" },
+    { name: words.meanInput, value: mean, unit: "s" },
+    { name: words.water, value: series.cstWaterS, unit: "s" },
+    { name: measurementWords.feedSolids, value: feed.gPerL, unit: "g/L" },
+    { name: measurementWords.temperature, value: feed.temperatureC, unit: "°C" },
   ];
   const normalised = (): number | string => {
-    if (series.cstWaterS === null) return "enter the CST of water on the same paper";
-    if (feed.gPerL === null) return "enter the feed's suspended solids";
+    if (series.cstWaterS === null) return words.enterWater;
+    if (feed.gPerL === null) return measurementWords.enterFeedSolids;
     const outcome = normalisedCst(mean, series.cstWaterS, feed.gPerL);
     return outcome.ok ? outcome.value : outcome.message;
   };
-  const reservoir = series.cstReservoirMm === null ? "" : `, ${series.cstReservoirMm} mm reservoir`;
   return [
     {
-      name: `CST, mean of ${n}${reservoir}`,
-      standard: cstStandard,
+      name: words.mean(n, series.cstReservoirMm),
+      standard: words.standard,
       figure: figure(
         "seconds",
         mean,
         {
-          formula: "mean of the readings; spread t(n - 1) s / sqrt(n) at 95 %",
-          inputs: seconds.map((value, i) => ({ name: `reading ${i + 1}`, value, unit: "s" })),
-          source: cstStandard,
+          formula: words.meanFormula,
+          inputs: seconds.map((value, i) => ({ name: words.reading(i + 1), value, unit: "s" })),
+          source: words.standard,
         },
         { spread: halfWidth95 },
       ),
     },
+    worked(words.normalised, words.standard, "secondsLPerG", words.normalisedFormula, inputs, normalised()),
     worked(
-      "CST above water, per g/L",
-      cstStandard,
-      "secondsLPerG",
-      "(CST - water) / suspended solids",
-      inputs,
-      normalised(),
-    ),
-    worked(
-      "CST at 20 °C",
-      `${cstStandard}; water's viscosity, paper effects ignored`,
+      words.warmed,
+      words.warmedStandard,
       "seconds",
-      "CST x viscosity at 20 °C / viscosity at the temperature",
+      words.warmedFormula,
       inputs,
-      feed.temperatureC === null ? "enter the sample's temperature" : cstAt20C(mean, feed.temperatureC),
+      feed.temperatureC === null ? words.enterTemperature : cstAt20C(mean, feed.temperatureC),
     ),
   ];
 }
 
 function drainage(jar: JarChain, sampleMl: number | null): Measurement[] {
+  const words = measurementWords.drainage;
   return counted(jar, "drained")
     .sort((a, b) => a.atS - b.atS)
     .map(({ ml, atS }) =>
       worked(
-        `drained at ${atS} s`,
-        drainStandard,
+        words.at(atS),
+        words.standard,
         "percent",
-        "100 V / (sample + what was added)",
+        words.formula,
         [
-          { name: "drained", value: ml, unit: "mL" },
-          { name: "sample", value: sampleMl, unit: "mL" },
-          { name: "added", value: jar.addedMl, unit: "mL" },
+          { name: words.drained, value: ml, unit: "mL" },
+          { name: words.sample, value: sampleMl, unit: "mL" },
+          { name: words.added, value: jar.addedMl, unit: "mL" },
         ],
         sampleMl === null || jar.addedMl === null
-          ? "needs the volumes in this jar"
+          ? words.needsVolumes
           : drainedPct(ml, sampleMl, jar.addedMl),
       ),
     );
@@ -132,76 +122,74 @@ interface FeedSolids {
 }
 
 function others(jar: JarChain, feed: FeedSolids): Measurement[] {
-  const filterStandard = "Standard Methods 2710 H (conditions from memory)";
-  const shearStandard = "common practice; strength d2 / d1, recovery (d3 - d2) / (d1 - d2), from memory";
+  const { filterTime, resistance, floc, zeta } = measurementWords;
   return [
     ...counted(jar, "filter-time").map(({ seconds }) =>
       worked(
-        "time to filter, per g/L",
-        filterStandard,
+        filterTime.title,
+        filterTime.standard,
         "secondsLPerG",
-        "time / suspended solids",
+        filterTime.formula,
         [
-          { name: "time", value: seconds, unit: "s" },
-          { name: "feed suspended solids", value: feed.gPerL, unit: "g/L" },
+          { name: measurementWords.time, value: seconds, unit: "s" },
+          { name: measurementWords.feedSolids, value: feed.gPerL, unit: "g/L" },
         ],
-        feed.gPerL === null ? "enter the feed's suspended solids" : normalisedFilterTime(seconds, feed.gPerL),
+        feed.gPerL === null ? measurementWords.enterFeedSolids : normalisedFilterTime(seconds, feed.gPerL),
       ),
     ),
     ...counted(jar, "srf").flatMap((result) => {
-      const resistance = filtrationOf(result);
+      const made = filtrationOf(result);
       const inputs: Made["inputs"] = [
         {
-          name: "points used",
-          value: `${result.firstUsed} to ${result.lastUsed} of ${result.points.length}`,
+          name: resistance.pointsUsed,
+          value: resistance.points(result.firstUsed, result.lastUsed, result.points.length),
           unit: "",
         },
-        { name: "filter diameter", value: result.diameterMm, unit: "mm" },
-        { name: "pressure", value: result.pressureKPa, unit: "kPa" },
-        { name: "temperature", value: result.temperatureC, unit: "°C" },
-        { name: "dry cake per filtrate", value: result.cakeKgPerM3, unit: "kg/m3" },
+        { name: resistance.diameter, value: result.diameterMm, unit: "mm" },
+        { name: resistance.pressure, value: result.pressureKPa, unit: "kPa" },
+        { name: measurementWords.temperature, value: result.temperatureC, unit: "°C" },
+        { name: resistance.cake, value: result.cakeKgPerM3, unit: "kg/m3" },
       ];
-      const standard = "EN 14701-2:2013; constant-pressure form, from memory";
       return [
         worked(
-          "specific resistance",
-          standard,
+          resistance.title,
+          resistance.standard,
           "srfTmPerKg",
-          "2 pressure area^2 b / (viscosity x cake), t/V = b V + c",
+          resistance.formula,
           inputs,
-          resistance.ok ? resistance.value.srfMPerKg / 1e12 : resistance.message,
+          made.ok ? made.value.srfMPerKg / 1e12 : made.message,
         ),
         worked(
-          "resistance of the medium",
-          standard,
+          resistance.medium,
+          resistance.standard,
           "mediumPerM",
-          "c x pressure x area / viscosity",
+          resistance.mediumFormula,
           inputs,
-          resistance.ok ? resistance.value.mediumPerM : resistance.message,
+          made.ok ? made.value.mediumPerM : made.message,
         ),
       ];
     }),
     ...counted(jar, "re-shear").flatMap((result) => {
       const { strength, recovery } = flocStrength(result.firstMm, result.brokenMm, result.regrownMm);
       const inputs: Made["inputs"] = [
-        { name: "floc at first, d1", value: result.firstMm, unit: "mm" },
-        { name: "broken, d2", value: result.brokenMm, unit: "mm" },
-        { name: "regrown, d3", value: result.regrownMm, unit: "mm" },
+        { name: floc.first, value: result.firstMm, unit: "mm" },
+        { name: floc.broken, value: result.brokenMm, unit: "mm" },
+        { name: floc.regrown, value: result.regrownMm, unit: "mm" },
       ];
       return [
-        worked("floc strength", shearStandard, "ratio", "d2 / d1", inputs, strength),
+        worked(floc.strength, floc.standard, "ratio", "d2 / d1", inputs, strength),
         ...(recovery === null
           ? []
-          : [worked("floc recovery", shearStandard, "ratio", "(d3 - d2) / (d1 - d2)", inputs, recovery)]),
+          : [worked(floc.recovery, floc.standard, "ratio", "(d3 - d2) / (d1 - d2)", inputs, recovery)]),
       ];
     }),
     ...counted(jar, "zeta").map(({ mV }) =>
       worked(
-        "zeta potential",
-        "as read",
+        zeta.title,
+        zeta.asRead,
         "millivolt",
-        "as read",
-        [{ name: "read", value: mV, unit: "mV" }],
+        zeta.asRead,
+        [{ name: zeta.read, value: mV, unit: "mV" }],
         mV,
       ),
     ),
@@ -219,24 +207,28 @@ function mixing(
   const litres = sampleMl === null ? null : (sampleMl + (jar.addedMl ?? 0)) / 1000;
   const temperature = feed.temperatureC ?? 20;
   const density = feed.densityKgPerL ?? 1;
-  const assumed = feed.temperatureC === null ? "; 20 °C assumed, no temperature was entered" : "";
-  const standard = `${mixingStandard}${assumed}`;
+  const words = measurementWords.mixing;
+  const standard = words.standard(feed.temperatureC === null);
   const viscosity = waterViscosityMPaS(temperature);
-  const stage = (name: string, rpm: number | null, seconds: number | null): Measurement[] => {
+  const stage = (
+    name: keyof typeof words.gradient,
+    rpm: number | null,
+    seconds: number | null,
+  ): Measurement[] => {
     if (rpm === null || seconds === null) return [];
     const inputs: Made["inputs"] = [
-      { name: "speed", value: rpm, unit: "rpm" },
-      { name: "time", value: seconds, unit: "s" },
-      { name: "power number", value: protocol.stirrerPowerNumber, unit: "" },
-      { name: "stirrer diameter", value: protocol.stirrerDiameterMm, unit: "mm" },
-      { name: "liquid", value: litres, unit: "L" },
-      { name: "temperature", value: temperature, unit: "°C" },
+      { name: words.speed, value: rpm, unit: "rpm" },
+      { name: measurementWords.time, value: seconds, unit: "s" },
+      { name: words.powerNumber, value: protocol.stirrerPowerNumber, unit: "" },
+      { name: words.stirrerDiameter, value: protocol.stirrerDiameterMm, unit: "mm" },
+      { name: words.liquid, value: litres, unit: "L" },
+      { name: measurementWords.temperature, value: temperature, unit: "°C" },
     ];
     const lacking =
       protocol.stirrerPowerNumber === null || protocol.stirrerDiameterMm === null
-        ? "enter the stirrer's diameter and power number"
+        ? words.enterStirrer
         : litres === null
-          ? "enter the sample volume"
+          ? words.enterSampleVolume
           : null;
     const mixed =
       lacking === null
@@ -249,14 +241,14 @@ function mixing(
         : null;
     return [
       worked(
-        `G of ${name} mixing`,
+        words.gradient[name],
         standard,
         "perSecond",
         "sqrt(Np rho N^3 D^5 / (mu V))",
         inputs,
         mixed?.gradientPerS ?? lacking!,
       ),
-      worked(`Gt of ${name} mixing`, standard, "ratio", "G x time", inputs, mixed?.camp ?? lacking!),
+      worked(words.camp[name], standard, "ratio", words.campFormula, inputs, mixed?.camp ?? lacking!),
     ];
   };
   const pouring = (): Measurement[] => {
@@ -270,20 +262,20 @@ function mixing(
       density,
     );
     const inputs: Made["inputs"] = [
-      { name: "pours", value: done.pours, unit: "" },
-      { name: "height", value: protocol.pourHeightM, unit: "m" },
-      { name: "time for all", value: protocol.poursS, unit: "s" },
-      { name: "temperature", value: temperature, unit: "°C" },
+      { name: words.pours, value: done.pours, unit: "" },
+      { name: words.height, value: protocol.pourHeightM, unit: "m" },
+      { name: words.timeForAll, value: protocol.poursS, unit: "s" },
+      { name: measurementWords.temperature, value: temperature, unit: "°C" },
     ];
-    const bound = `${standard}; upper bound, all the fall's energy counted`;
+    const bound = words.pouringStandard(feed.temperatureC === null);
     return [
-      worked("G of pouring", bound, "perSecond", "sqrt(n rho g h / (mu t))", inputs, gradient),
-      worked("Gt of pouring", bound, "ratio", "G x time", inputs, gradient * protocol.poursS),
+      worked(words.pouringGradient, bound, "perSecond", "sqrt(n rho g h / (mu t))", inputs, gradient),
+      worked(words.pouringCamp, bound, "ratio", words.campFormula, inputs, gradient * protocol.poursS),
     ];
   };
   return [
     ...stage("fast", done.fastRpm, done.fastS),
-    ...(series.stockBId === null ? [] : stage("first-polymer", done.fastRpm, done.betweenS)),
+    ...(series.stockBId === null ? [] : stage("first", done.fastRpm, done.betweenS)),
     ...stage("slow", done.slowRpm, done.slowS),
     ...pouring(),
   ];
@@ -296,23 +288,28 @@ function withoutNulls<T extends object>(value: T | null): Partial<{ [K in keyof 
 /** The press's pressure: typed, or from its force and piston; null where neither is known. */
 export function pressPressure(series: RecordOf<"series">): Figure | null {
   const { pressKPa, pressForceN, pistonDiameterMm } = series.protocol;
+  const words = measurementWords.press;
   const made = (formula: string, inputs: Made["inputs"]): Made => ({
     formula,
     inputs,
-    source: "force over area; no common standard for press cake, common practice",
+    source: words.standard,
   });
   if (pressForceN !== null && pistonDiameterMm !== null)
     return figure(
       "pressureKPa",
       pressureKPa(pressForceN, pistonDiameterMm),
-      made("force / piston area", [
-        { name: "force", value: pressForceN, unit: "N" },
-        { name: "piston", value: pistonDiameterMm, unit: "mm" },
+      made(words.formula, [
+        { name: words.force, value: pressForceN, unit: "N" },
+        { name: words.piston, value: pistonDiameterMm, unit: "mm" },
       ]),
     );
   return pressKPa === null
     ? null
-    : figure("pressureKPa", pressKPa, made("as typed", [{ name: "pressure", value: pressKPa, unit: "kPa" }]));
+    : figure(
+        "pressureKPa",
+        pressKPa,
+        made(words.asTyped, [{ name: words.pressure, value: pressKPa, unit: "kPa" }]),
+      );
 }
 
 /** Everything that is worked out from one jar's readings besides the responses of the curves. */

@@ -5,6 +5,8 @@ import { pipeForDelay } from "../../plant/load.ts";
 import type { RecordOf } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type MadeInput } from "./figure.ts";
 import type { StateTone } from "./tone.ts";
+import { mixingChainWords } from "../../words/mixing-chain.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 
 type Mixing = RecordOf<"mixing">;
 
@@ -23,15 +25,13 @@ export interface MixingChain {
   verdict: { tone: StateTone; words: string };
 }
 
-const source = sourceOf("mixing");
-
 type Value = (known: number[]) => number;
 
 function had(quantity: Figure["quantity"], formula: string, inputs: MadeInput[], value: Value): Figure {
   const lack = inputs.find((input) => input.value === null);
-  const made = { formula, inputs, source };
+  const made = { formula, inputs, source: sourceOf("mixing") };
   return lack
-    ? missingFigure(quantity, `enter the ${lack.name}`, made)
+    ? missingFigure(quantity, plantInputWords.enter(lack.name), made)
     : figure(quantity, value(inputs.map((input) => input.value as number)), made);
 }
 
@@ -66,16 +66,20 @@ export function mixingChain(
 ): MixingChain {
   const { protocol } = series;
   const jarPaddle = jarStirrer(mixing, series);
-  const density: MadeInput = { name: "density of the sludge", value: conditions.densityKgPerL, unit: "kg/L" };
+  const density: MadeInput = {
+    name: mixingChainWords.density,
+    value: conditions.densityKgPerL,
+    unit: "kg/L",
+  };
   const viscosity = (celsius: number | null, name: string): MadeInput => ({
     name,
     value: celsius === null ? null : waterViscosityMPaS(celsius),
     unit: "mPa·s",
   });
-  const benchMu = viscosity(conditions.benchTemperatureC, "temperature of the sample");
-  const plantMu = viscosity(conditions.plantTemperatureC, "temperature of the feed");
+  const benchMu = viscosity(conditions.benchTemperatureC, mixingChainWords.sampleTemperature);
+  const plantMu = viscosity(conditions.plantTemperatureC, mixingChainWords.feedTemperature);
   const flow: MadeInput = {
-    name: "feed flow with its solution",
+    name: mixingChainWords.flow,
     value:
       conditions.feedM3PerH === null || conditions.solutionLPerH === null
         ? null
@@ -83,19 +87,19 @@ export function mixingChain(
     unit: "m³/h",
   };
   const benchInputs: MadeInput[] = [
-    { name: "power number of the jar's paddle", value: jarPaddle.powerNumber, unit: "" },
-    { name: "diameter of the jar's paddle", value: jarPaddle.diameterMm, unit: "mm" },
-    { name: "sample volume of the series", value: series.sampleVolumeMl, unit: "mL" },
-    { name: "fast speed of the series", value: protocol.fastRpm, unit: "rpm" },
-    { name: "fast time of the series", value: protocol.fastS, unit: "s" },
-    { name: "slow speed of the series (0 for none)", value: protocol.slowRpm, unit: "rpm" },
-    { name: "slow time of the series (0 for none)", value: protocol.slowS, unit: "s" },
+    { name: mixingChainWords.jarPowerNumber, value: jarPaddle.powerNumber, unit: "" },
+    { name: mixingChainWords.jarPaddle, value: jarPaddle.diameterMm, unit: "mm" },
+    { name: mixingChainWords.sampleVolume, value: series.sampleVolumeMl, unit: "mL" },
+    { name: mixingChainWords.fastSpeed, value: protocol.fastRpm, unit: "rpm" },
+    { name: mixingChainWords.fastTime, value: protocol.fastS, unit: "s" },
+    { name: mixingChainWords.slowSpeed, value: protocol.slowRpm, unit: "rpm" },
+    { name: mixingChainWords.slowTime, value: protocol.slowS, unit: "s" },
     density,
     benchMu,
   ];
   const benchGt = had(
     "ratio",
-    "sum of G x t of the fast and the slow phase; G = sqrt(P / (mu V)), P = Np rho N^3 D^5",
+    mixingChainWords.benchFormula,
     benchInputs,
     ([np, paddle, ml, fastRpm, fastS, slowRpm, slowS, rho, mu]) => {
       const camp = (rpm: number, seconds: number) =>
@@ -105,23 +109,23 @@ export function mixingChain(
   );
   const volume: MadeInput =
     mixing.place === "tank"
-      ? { name: "volume of the mixing tank", value: mixing.tankVolumeL, unit: "L" }
-      : { name: "volume of the mixer or valve", value: mixing.mixerVolumeL, unit: "L" };
+      ? { name: mixingChainWords.tankVolume, value: mixing.tankVolumeL, unit: "L" }
+      : { name: mixingChainWords.mixerVolume, value: mixing.mixerVolumeL, unit: "L" };
   const seconds: Value = ([litres, m3]) => (litres! * 3.6) / m3!;
-  const retention = had("seconds", "volume / flow", [volume, flow], seconds);
+  const retention = had("seconds", mixingChainWords.retentionFormula, [volume, flow], seconds);
   const stirrer: MadeInput[] = [
     volume,
     flow,
-    { name: "power number of the tank's stirrer", value: mixing.tankPowerNumber, unit: "" },
-    { name: "speed of the tank's stirrer", value: mixing.tankRpm, unit: "rpm" },
-    { name: "diameter of the tank's stirrer", value: mixing.tankPaddleMm, unit: "mm" },
+    { name: mixingChainWords.tankPowerNumber, value: mixing.tankPowerNumber, unit: "" },
+    { name: mixingChainWords.tankSpeed, value: mixing.tankRpm, unit: "rpm" },
+    { name: mixingChainWords.tankPaddle, value: mixing.tankPaddleMm, unit: "mm" },
     density,
     plantMu,
   ];
   const inLine: MadeInput[] = [
     volume,
     flow,
-    { name: "pressure drop over the mixer", value: mixing.pressureDropKPa, unit: "kPa" },
+    { name: mixingChainWords.pressureDrop, value: mixing.pressureDropKPa, unit: "kPa" },
     plantMu,
   ];
   const gradient: Value =
@@ -131,40 +135,43 @@ export function mixingChain(
       : ([litres, m3, drop, mu]) => inLineGradientPerS(drop!, mu!, seconds([litres!, m3!]));
   const inputs = mixing.place === "tank" ? stirrer : inLine;
   const formula =
-    mixing.place === "tank"
-      ? "sqrt(P / (mu V)), P = Np rho N^3 D^5"
-      : "sqrt(pressure drop / (mu x retention))";
+    mixing.place === "tank" ? "sqrt(P / (mu V)), P = Np rho N^3 D^5" : mixingChainWords.inLineFormula;
   const plantG = had("perSecond", formula, inputs, gradient);
-  const plantGt = had("ratio", "G x retention", inputs, (known) => gradient(known) * seconds(known));
+  const plantGt = had(
+    "ratio",
+    mixingChainWords.campFormula,
+    inputs,
+    (known) => gradient(known) * seconds(known),
+  );
   const pipe: MadeInput[] = [
     flow,
-    { name: "diameter of the pipe", value: mixing.pipeDiameterMm, unit: "mm" },
+    { name: mixingChainWords.pipeDiameter, value: mixing.pipeDiameterMm, unit: "mm" },
   ];
   const pipeDelay = had(
     "seconds",
-    "length x area / flow",
-    [...pipe, { name: "length of the pipe", value: mixing.pipeLengthM, unit: "m" }],
+    mixingChainWords.delayFormula,
+    [...pipe, { name: mixingChainWords.pipeLength, value: mixing.pipeLengthM, unit: "m" }],
     ([m3, mm, metres]) => metres! / pipeForDelay(m3!, 1, mm!).velocityMPerS,
   );
   const pipeNeeded = had(
     "lengthM",
-    "4 x flow x delay / (pi x diameter^2)",
-    [...pipe, { name: "delay wanted", value: mixing.wantedDelayS, unit: "s" }],
+    mixingChainWords.pipeFormula,
+    [...pipe, { name: mixingChainWords.delayWanted, value: mixing.wantedDelayS, unit: "s" }],
     ([m3, mm, wanted]) => pipeForDelay(m3!, wanted!, mm!).lengthM,
   );
   const ratio = had(
     "ratio",
-    "plant Gt / bench Gt",
+    mixingChainWords.ratioFormula,
     [
-      { name: "plant's mixing", value: plantGt.value, unit: "" },
-      { name: "bench's mixing", value: benchGt.value, unit: "" },
+      { name: mixingChainWords.plantMixing, value: plantGt.value, unit: "" },
+      { name: mixingChainWords.benchMixing, value: benchGt.value, unit: "" },
     ],
     ([plant, bench]) => plant! / bench!,
   );
   const matchFastS = had(
     "seconds",
-    "(plant Gt - Gt of the slow phase) / G of the fast phase",
-    [{ name: "plant's mixing", value: plantGt.value, unit: "" }, ...benchInputs],
+    mixingChainWords.matchFormula,
+    [{ name: mixingChainWords.plantMixing, value: plantGt.value, unit: "" }, ...benchInputs],
     ([plant, ...bench]) => {
       const [np, paddle, ml, fastRpm, , slowRpm, slowS, rho, mu] = bench;
       const camp = (rpm: number, time: number) =>
@@ -187,20 +194,19 @@ export function mixingChain(
 
 function verdictOf(mixing: Mixing, bench: Figure, plant: Figure, ratio: Figure): MixingChain["verdict"] {
   if (ratio.value === null) {
-    const lack = bench.missing ?? plant.missing ?? "enter the mixing";
-    return { tone: "missing", words: `To compare the mixing: ${lack}.` };
+    const lack = bench.missing ?? plant.missing ?? mixingChainWords.enterMixing;
+    return { tone: "missing", words: mixingChainWords.toCompare(lack) };
   }
-  const knob =
-    mixing.place === "tank" ? "the stirrer's speed or the tank's volume" : "the valve or the mixer's volume";
+  const place = mixing.place === "tank" ? "tank" : "inLine";
   if (ratio.value > alike)
     return {
       tone: "warn",
-      words: `The plant mixes more than the jars did: floc may break and need more dose. Mix the jars longer or faster until they match, or turn down ${knob}.`,
+      words: mixingChainWords.plantMixesMore[place],
     };
   if (ratio.value < 1 / alike)
     return {
       tone: "warn",
-      words: `The plant mixes less than the jars did: polymer may leave unused. Mix the jars shorter or slower until they match, or turn up ${knob}.`,
+      words: mixingChainWords.plantMixesLess[place],
     };
-  return { tone: "good", words: "Jars and plant are mixed alike, within a factor of two." };
+  return { tone: "good", words: mixingChainWords.alike };
 }

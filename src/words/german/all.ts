@@ -1,11 +1,14 @@
 import type { LanguageTable } from "../language.ts";
 import { benchFormulas } from "./bench-formulas.ts";
+import { benchMethods } from "./bench-methods.ts";
 import { benchTable } from "./bench-table.ts";
 import { cautions } from "./cautions.ts";
 import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
+import { choiceMethods } from "./choice-methods.ts";
 import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
+import { curveMethods } from "./curve-methods.ts";
 import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { doseReport } from "./dose-report.ts";
@@ -18,12 +21,15 @@ import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
+import { measurements } from "./measurements.ts";
+import { mixingChain } from "./mixing-chain.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
+import { plantMethods } from "./plant-methods.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
@@ -45,16 +51,21 @@ import { summaries } from "./summaries.ts";
 import { supplyFigures } from "./supply-figures.ts";
 import { unitChain } from "./unit-chain.ts";
 import { warnings } from "./warnings.ts";
+import { responsesInGerman } from "../../responses/german/all.ts";
 
 /** German: every area of texts. A missing area or text fails the types or the test of the words. */
 export const german: LanguageTable = {
+  ...responsesInGerman,
   benchFormulas,
+  benchMethods,
   benchTable,
   cautions,
   checkChain,
   choice,
   choiceChain,
+  choiceMethods,
   columns,
+  curveMethods,
   decisionChain,
   doseReport,
   factorChain,
@@ -69,6 +80,8 @@ export const german: LanguageTable = {
   jarTable,
   kinds,
   machineChain,
+  measurements,
+  mixingChain,
   models,
   numberEntry,
   onPaper,
@@ -76,6 +89,7 @@ export const german: LanguageTable = {
   plantDose,
   plantFormulas,
   plantInputs,
+  plantMethods,
   pumpChain,
   pumpReport,
   qualityFlags,

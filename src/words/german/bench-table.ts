@@ -9,6 +9,8 @@ export const benchTable: typeof benchTableWords = {
   blankWater: "Ausgleichswasser",
   roles: { "no-polymer": "ohne Polymer", dose: "", standard: "Standard", centre: "Mitte" },
   reads: (count) => counted(count, "Ablesung", "Ablesungen"),
+  plainNumber: (column) => `${column}: als Zahl ablesen, ohne > oder <.`,
+  notHere: (column) => `${column} wird nicht hier eingetragen.`,
   needsOrder: "Ein Becher braucht seinen Platz in der Reihenfolge.",
   needsName: "Ein Becher braucht einen Namen.",
   chooseCell: "Ein Eingabefeld wählen, in das eingefügt werden soll.",

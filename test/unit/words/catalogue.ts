@@ -1,11 +1,12 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
+import "../../../src/responses/registry.ts";
 import { registeredAreas, type LanguageTable, type Texts } from "../../../src/words/language.ts";
 
 const folder = join(import.meta.dirname, "..", "..", "..", "src", "words");
 const notAreas = new Set(["language.ts", "table-of.ts"]);
 
-/** Every area of texts in English, loaded whether or not something uses it here. */
+/** Every area of texts in English, loaded whether or not something uses it here; the responses bring their own. */
 export async function wholeEnglish(): Promise<LanguageTable> {
   for (const name of readdirSync(folder))
     if (name.endsWith(".ts") && !notAreas.has(name)) await import(join(folder, name));
