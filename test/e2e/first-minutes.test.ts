@@ -2,6 +2,7 @@ import { existsSync, renameSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import { expect, test } from "./app.ts";
+import { tabTo } from "./keyboard.ts";
 
 const guide = (page: Page) => page.getByRole("region", { name: "Guide" });
 
@@ -119,7 +120,7 @@ test("a new study is led from the start screen to an approved dose and a pump se
   await step(page, "Pick a dose and approve it");
   expect(await led(page)).toContain("Dose, active");
   await type(page, "6");
-  await page.keyboard.press("Tab");
+  await tabTo(page, page.getByLabel("Reason"));
   await type(page, "in the middle of the valley");
   await type(page, "A. Tester");
   await page.keyboard.press("Enter");
