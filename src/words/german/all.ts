@@ -1,12 +1,16 @@
 import type { LanguageTable } from "../language.ts";
 import { benchFormulas } from "./bench-formulas.ts";
+import { benchGrid } from "./bench-grid.ts";
+import { benchPlan } from "./bench-plan.ts";
+import { benchRoom } from "./bench-room.ts";
+import { benchRun } from "./bench-run.ts";
 import { benchTable } from "./bench-table.ts";
 import { cautions } from "./cautions.ts";
 import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
 import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
-import { models } from "./curve.ts";
+import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { doseReport } from "./dose-report.ts";
 import { factorChain } from "./factor-chain.ts";
@@ -16,6 +20,7 @@ import { hosts } from "./hosts.ts";
 import { imports } from "./imports.ts";
 import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
+import { jarDetails } from "./jar-details.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
 import { numberEntry } from "./number-entry.ts";
@@ -28,11 +33,11 @@ import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
 import { record } from "./record.ts";
-import { kinds } from "./records.ts";
+import { kinds, records } from "./records.ts";
 import { report } from "./report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
-import { schema } from "./schema.ts";
+import { schema, issues } from "./schema.ts";
 import { service } from "./service.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
@@ -49,6 +54,10 @@ import { warnings } from "./warnings.ts";
 /** German: every area of texts. A missing area or text fails the types or the test of the words. */
 export const german: LanguageTable = {
   benchFormulas,
+  benchGrid,
+  benchPlan,
+  benchRoom,
+  benchRun,
   benchTable,
   cautions,
   checkChain,
@@ -63,8 +72,11 @@ export const german: LanguageTable = {
   hosts,
   imports,
   invariants,
+  issues,
   jarChain,
+  jarDetails,
   jarPlan,
+  jarTable,
   kinds,
   machineChain,
   models,
@@ -78,6 +90,7 @@ export const german: LanguageTable = {
   pumpReport,
   qualityFlags,
   record,
+  records,
   report,
   sampleChain,
   sampleRoom,
@@ -92,6 +105,8 @@ export const german: LanguageTable = {
   studies,
   summaries,
   supplyFigures,
+  surfaceVerdicts,
   unitChain,
+  verdicts,
   warnings,
 };
