@@ -3,8 +3,8 @@ import { counted } from "../language.ts";
 
 export const benchGrid: typeof benchGridWords = {
   jars: (count) => `${count} Becher`,
-  legend: "eingegebene Zellen sind schlicht, berechnete getönt und kursiv",
-  nextEmpty: "Nächste fehlende Ablesung",
+  legend: "Eingaben schlicht, Berechnetes getönt und kursiv",
+  nextEmpty: "Nächste leere Ablesung",
   addJar: "Becher hinzufügen",
   noneMissing: "Es fehlt keine Ablesung.",
   jar: "Becher",

@@ -4,10 +4,10 @@ export const benchPlan: typeof benchPlanWords = {
   title: "Versuch planen",
   design: "Versuchsplan",
   designs: {
-    factorial: "drei mal drei, mit Mittelpunkten",
+    factorial: "3 × 3 mit Mittelpunkten",
     composite: "zentral zusammengesetzt",
-    ladders: "Leitern: A halten, B ändern",
-    ladder: "Leiter, gleiche Verhältnisse",
+    ladders: "Leitern: A fest, B variiert",
+    ladder: "geometrische Leiter",
     bracket: "um einen Schätzwert herum",
   },
   entries: {
