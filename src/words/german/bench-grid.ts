@@ -14,7 +14,7 @@ export const benchGrid: typeof benchGridWords = {
   capture: "Abscheide\u00ADgrad,",
   leftOut: "weggelassen",
   details: "Details",
-  used: "verwendet",
+  used: "nein",
   more: "mehr",
   nameOf: (jar) => `Name des Bechers ${jar}`,
   cell: (jar, column) => `Becher ${jar}, ${column}`,

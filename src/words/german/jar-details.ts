@@ -21,7 +21,7 @@ export const jarDetails: typeof jarDetailsWords = {
   readAgain: (reading) => `Wiederholungsablesung: ${reading}`,
   reread: "wiederholen",
   leaveOut: (reading) => `${reading} weglassen`,
-  used: "verwendet",
+  used: "zählt",
   rereads:
     "Wiederholungsablesungen eines Bechers werden gemittelt; eine Wiederholung ist ein anderer, für sich konditionierter Becher.",
   results: "Aus diesen Ablesungen berechnet",
