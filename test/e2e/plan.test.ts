@@ -13,7 +13,9 @@ test("a trial is planned, laid out as one step, and taken back as one", async ({
   const lowest = page.getByRole("textbox", { name: "Lowest dose kg/t" });
   await lowest.fill("0");
   await lowest.press("Tab");
-  await expect(page.getByText(/must be above 0: a jar without polymer/)).toBeVisible();
+  await expect(
+    page.getByText("Lowest dose must be above 0: a jar without polymer is added apart."),
+  ).toBeVisible();
   await lowest.fill("3");
   await lowest.press("Tab");
   // six doses in duplicate, one no-polymer jar, one standard for each six

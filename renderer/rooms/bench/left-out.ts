@@ -1,10 +1,17 @@
+import { onPaperWords } from "../../../src/words/on-paper.ts";
+
+const reasons = [
+  "spilled",
+  "wrong-dose",
+  "mixing-failed",
+  "timer-missed",
+  "reading-failed",
+  "sample-changed",
+  "other",
+] as const;
+
 /** Why a jar is left out, numbered as the technician presses them. */
-export const leftOutReasons = [
-  { value: "spilled", label: "1 spilled" },
-  { value: "wrong-dose", label: "2 wrong dose" },
-  { value: "mixing-failed", label: "3 mixing failed" },
-  { value: "timer-missed", label: "4 timer missed" },
-  { value: "reading-failed", label: "5 reading failed" },
-  { value: "sample-changed", label: "6 sample changed" },
-  { value: "other", label: "7 other" },
-];
+export const leftOutReasons = reasons.map((value, i) => ({
+  value,
+  label: `${i + 1} ${onPaperWords.leftOut[value]}`,
+}));

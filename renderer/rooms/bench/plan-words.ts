@@ -1,3 +1,5 @@
+import { benchPlanWords as words } from "../../../src/words/bench-plan.ts";
+
 interface PlanField {
   name: string;
   label: string;
@@ -14,25 +16,23 @@ export function planFault(
 ): string | null {
   const label = (name: string) => fields.find((field) => field.name === name)?.label ?? name;
   const empty = fields.find(({ name }) => numbers[name] === null || numbers[name] === undefined);
-  if (empty) return `Enter this first: ${empty.label.toLowerCase()}.`;
+  if (empty) return words.enterFirst(words.within(empty.label));
   const value = (name: string) => numbers[name]!;
   for (const [low, high] of [
     ["low", "high"],
     ["lowB", "highB"],
   ] as const) {
     if (!fields.some(({ name }) => name === low)) continue;
-    if (value(low) >= value(high))
-      return `${label(low)} must be below the highest: lower the one or raise the other.`;
-    if (value(low) < 0) return `${label(low)} must not be negative.`;
+    if (value(low) >= value(high)) return words.belowHighest(label(low));
+    if (value(low) < 0) return words.notNegative(label(low));
   }
-  if (design === "geometric" && value("low") === 0)
-    return `${label("low")} must be above 0: a jar without polymer is added apart.`;
-  for (const { name, label: words } of fields) {
+  if (design === "geometric" && value("low") === 0) return words.aboveZero(label("low"));
+  for (const { name, label: shown } of fields) {
     const most = { steps: 50, stepsB: 50, replicates: 10 }[name];
     if (most === undefined) continue;
     const least = name === "replicates" ? 1 : 2;
     if (!Number.isInteger(value(name)) || value(name) < least || value(name) > most)
-      return `${words} must be a whole number from ${least} to ${most}.`;
+      return words.wholeNumber(shown, least, most);
   }
   return null;
 }

@@ -1,6 +1,10 @@
 import type { LanguageTable } from "../language.ts";
 import { benchFormulas } from "./bench-formulas.ts";
+import { benchGrid } from "./bench-grid.ts";
 import { benchMethods } from "./bench-methods.ts";
+import { benchPlan } from "./bench-plan.ts";
+import { benchRoom } from "./bench-room.ts";
+import { benchRun } from "./bench-run.ts";
 import { benchTable } from "./bench-table.ts";
 import { cautions } from "./cautions.ts";
 import { checkChain } from "./check-chain.ts";
@@ -19,6 +23,7 @@ import { hosts } from "./hosts.ts";
 import { imports } from "./imports.ts";
 import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
+import { jarDetails } from "./jar-details.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
 import { measurements } from "./measurements.ts";
@@ -57,7 +62,11 @@ import { responsesInGerman } from "../../responses/german/all.ts";
 export const german: LanguageTable = {
   ...responsesInGerman,
   benchFormulas,
+  benchGrid,
   benchMethods,
+  benchPlan,
+  benchRoom,
+  benchRun,
   benchTable,
   cautions,
   checkChain,
@@ -76,6 +85,7 @@ export const german: LanguageTable = {
   invariants,
   issues,
   jarChain,
+  jarDetails,
   jarPlan,
   jarTable,
   kinds,

@@ -6,7 +6,8 @@ export const benchTable: typeof benchTableWords = {
   runningOrder: "Reihenfolge",
   plannedDose: (letter) => `geplante Dosis ${letter}`,
   syringe: (letter) => `Spritze ${letter}`,
-  blankWater: "Ausgleichswasser",
+  // A soft hyphen: the word stands in a narrow table head.
+  blankWater: "Ausgleichs\u00ADwasser",
   roles: { "no-polymer": "ohne Polymer", dose: "", standard: "Standard", centre: "Mitte" },
   reads: (count) => counted(count, "Ablesung", "Ablesungen"),
   plainNumber: (column) => `${column}: als Zahl ablesen, ohne > oder <.`,

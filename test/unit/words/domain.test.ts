@@ -126,8 +126,10 @@ describe("the domain speaks German, and English again", () => {
   it("without English words left in a text", () => {
     const texts = Object.entries(german).flatMap(([name, area]) => plain(area, name));
     expect(texts.length).toBeGreaterThan(200);
-    expect(texts.filter(([, text]) => /\b(the|must|is|are|of|and|with|enter|first)\b/i.test(text))).toEqual(
-      [],
-    );
+    // "Enter" alone is the key's name on a German keyboard too.
+    const left = (text: string) => text.replace(/\bEnter\b(?! (the|a|an|it)\b)/g, "");
+    expect(
+      texts.filter(([, text]) => /\b(the|must|is|are|of|and|with|enter|first)\b/i.test(left(text))),
+    ).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../../../../src/outcome.ts";
+import { jarDetailsWords } from "../../../../src/words/jar-details.ts";
 
 const longestSidePx = 1280;
 const mostCharacters = 400_000;
@@ -11,7 +12,7 @@ export async function reducePicture(
   try {
     bitmap = await createImageBitmap(file);
   } catch {
-    return bad(`"${file.name}" is not a picture this window can read: choose a JPEG or PNG.`);
+    return bad(jarDetailsWords.photos.notPicture(file.name));
   }
   const canvas = document.createElement("canvas");
   for (const side of [longestSidePx, 960, 640]) {
@@ -25,5 +26,5 @@ export async function reducePicture(
         return good({ image, widthPx: canvas.width, heightPx: canvas.height });
     }
   }
-  return bad(`"${file.name}" stays too large even when it is reduced.`);
+  return bad(jarDetailsWords.photos.tooLarge(file.name));
 }

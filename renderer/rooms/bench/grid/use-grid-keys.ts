@@ -2,6 +2,7 @@ import { computed, nextTick, ref, type Ref } from "vue";
 import { blockCells, columnText, layBlock } from "../../../../src/study/bench-table/block.ts";
 import type { JarColumn } from "../../../../src/study/bench-table/jar-columns.ts";
 import type { SeriesChain } from "../../../../src/study/derive/jars.ts";
+import { benchGridWords as words } from "../../../../src/words/bench-grid.ts";
 import { useEdit } from "../../../stores/edit.ts";
 import { newId } from "../../../stores/ids.ts";
 import { useStudy } from "../../../stores/study.ts";
@@ -81,15 +82,15 @@ export function useGridKeys(
       return;
     }
     if (plan.value.commands.length === 0) {
-      said.value = "Nothing changes: the cells hold this already.";
+      said.value = words.nothingChanges;
       return;
     }
     const outcome = await edit.together(label, plan.value.commands);
     if (outcome.ok) said.value = done(plan.value.cells);
-    else refusal.value = `${outcome.message} Nothing was changed.`;
+    else refusal.value = words.refused(outcome.message);
   }
 
-  const wordOf = (key: string) => columns().find((column) => column.key === key)?.label ?? "cells";
+  const wordOf = (key: string) => columns().find((column) => column.key === key)?.label ?? words.cells;
 
   /** Copies the top of the chosen cells down over them, or the cell above into this one. */
   async function fillDown(place: Place): Promise<void> {
@@ -104,8 +105,8 @@ export function useGridKeys(
     await lay(
       cells,
       { row: from + 1, column: place.column },
-      (count) => `Filled ${count} ${count === 1 ? "cell" : "cells"} of ${column.label}.`,
-      `fill ${column.label} down`,
+      (count) => words.filled(count, column.label),
+      words.fill(column.label),
     );
   }
 
@@ -116,8 +117,8 @@ export function useGridKeys(
     await lay(
       cells,
       { row: run.low, column: run.column },
-      (count) => `Cleared ${count} cells of ${wordOf(run.column)}.`,
-      `clear ${wordOf(run.column)}`,
+      (count) => words.cleared(count, wordOf(run.column)),
+      words.clear(wordOf(run.column)),
     );
   }
 
@@ -131,9 +132,8 @@ export function useGridKeys(
     await lay(
       cells,
       place,
-      (count) =>
-        `Pasted ${count} ${count === 1 ? "cell" : "cells"}, from jar ${chain().jars[place.row]?.jar.label ?? ""} on.`,
-      `paste ${cells.length} rows`,
+      (count) => words.pasted(count, chain().jars[place.row]?.jar.label ?? ""),
+      words.paste(cells.length),
     );
   }
 
@@ -143,7 +143,7 @@ export function useGridKeys(
     if (!run || run.high === run.low || !column) return;
     event.preventDefault();
     event.clipboardData?.setData("text/plain", columnText(chain().jars.slice(run.low, run.high + 1), column));
-    said.value = `Copied ${run.high - run.low + 1} cells of ${column.label}.`;
+    said.value = words.copied(run.high - run.low + 1, column.label);
   }
 
   function onKey(event: KeyboardEvent): void {

@@ -10,9 +10,12 @@ import { readingOf } from "../../../../src/study/bench-table/jar-columns.ts";
 import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { JarChain } from "../../../../src/study/derive/jars.ts";
 import { fieldText } from "../../../../src/study/bench-table/reading-columns.ts";
-import { parseNumber } from "../../../../src/units/number-entry.ts";
+import { parseNumber, writeNumber } from "../../../../src/units/number-entry.ts";
+import { benchRunWords } from "../../../../src/words/bench-run.ts";
 import type { Lap } from "../../../stores/run.ts";
 import { hasReading } from "./run-jars.ts";
+
+const words = benchRunWords.field;
 
 /** The one number a step asks for. */
 export interface RunFieldSpec {
@@ -44,12 +47,12 @@ function readingField(
   const reads = jar.readings.filter(({ result }) => result.kind === kind).length;
   return {
     key: `${jar.jar.id} ${column.key} ${again ? `again ${reads}` : ""}`,
-    label: `${column.label}${again ? `, read ${reads + 1}` : ""}`,
+    label: again ? words.again(column.label, reads + 1) : column.label,
     unit: column.unit(series),
     place: `jar ${jar.jar.id} ${column.key}${again ? " again" : ""}`,
     stored: before ? fieldText(before.result, field, context.mark) : "",
     standard: column.standard,
-    title: `${column.label} of jar ${jar.jar.label}`,
+    title: words.ofJar(column.label, jar.jar.label),
     censorable: column.censorable,
     commands: (text) => {
       const parsed = parseReadingText(column, text, series, context.mark);
@@ -69,12 +72,12 @@ function readingField(
 function lapField(context: TableContext, jar: JarChain, lap: Lap): RunFieldSpec {
   return {
     key: `${jar.jar.id} lap ${lap.atS}`,
-    label: `drained at ${context.mark === "," ? String(lap.atS).replace(".", ",") : lap.atS} s`,
+    label: words.drainedAt(writeNumber(lap.atS, context.mark)),
     unit: "mL",
     place: `jar ${jar.jar.id} lap ${lap.atS}`,
     stored: "",
     standard: "EN 14701-4:2018",
-    title: `drained volume of jar ${jar.jar.label}`,
+    title: words.drainedOf(jar.jar.label),
     censorable: false,
     commands: (text) => {
       if (text.trim() === "") return good([]);
@@ -112,26 +115,25 @@ export function fieldFor(
       if (!column) return null;
       return {
         key: `${jar.jar.id} ${column.key}`,
-        label: `injected of solution ${step.letter}`,
+        label: words.injected(step.letter),
         unit: "mL",
         place: column.place(jar),
         stored: column.text(jar),
         standard: "",
-        title: `syringe of jar ${jar.jar.label}`,
+        title: words.syringeOf(jar.jar.label),
         censorable: false,
-        commands: (text) =>
-          text.trim() === "" ? bad("Enter the volume that was injected.") : column.commands(jar, text),
+        commands: (text) => (text.trim() === "" ? bad(words.enterInjected) : column.commands(jar, text)),
       };
     }
     case "pour":
       return {
         key: `${jar.jar.id} pours`,
-        label: "pours",
+        label: words.pours,
         unit: "",
         place: `jar ${jar.jar.id} pours`,
         stored: String(jar.jar.asMixed?.pours ?? step.pours),
         standard: "",
-        title: `pours of jar ${jar.jar.label}`,
+        title: words.poursOf(jar.jar.label),
         censorable: false,
         commands: (text) => {
           const parsed = parseNumber(text, context.mark);

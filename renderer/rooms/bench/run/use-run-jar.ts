@@ -2,7 +2,8 @@ import { computed, nextTick, onMounted, ref, type Ref } from "vue";
 import { kindNamed } from "../../../../src/responses/registry.ts";
 import { stepAfter, type RunStep } from "../../../../src/bench/run-steps.ts";
 import type { SeriesChain } from "../../../../src/study/derive/jars.ts";
-import { parseNumber } from "../../../../src/units/number-entry.ts";
+import { parseNumber, writeNumber } from "../../../../src/units/number-entry.ts";
+import { benchRunWords } from "../../../../src/words/bench-run.ts";
 import { useDrafts } from "../../../stores/drafts.ts";
 import { useEdit } from "../../../stores/edit.ts";
 import { useRun } from "../../../stores/run.ts";
@@ -23,6 +24,7 @@ export interface FieldHandle {
   dirty: boolean;
 }
 
+const words = benchRunWords.said;
 const bounceS = 0.5;
 
 /** The running of one jar after another: where it stands, the number it asks for, and what each key does. */
@@ -117,9 +119,7 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
     const asked = spec.value?.key ?? "";
     const drainsStill = one.kind === "drain" && run.position.startedAt !== null && !up.value;
     if (drainsStill && !asked.includes(" lap ") && !stepDone(here, one)) {
-      said.value = field.value?.dirty
-        ? "The time is not up yet: + keeps this volume as a lap, Enter takes it when the time is up."
-        : "Still draining: type the volume when the time is up, + marks a lap.";
+      said.value = field.value?.dirty ? words.notUp : words.draining;
       return;
     }
     if (field.value && !(await field.value.leave())) return;
@@ -173,10 +173,10 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
         const text = field.value?.text ?? "";
         field.value?.giveUp();
         await edit.run(drainedAt(context.value, here, typed.value, atS));
-        said.value = `Lap kept: ${text} mL at ${atS} s.`;
+        said.value = words.lapKept(text, writeNumber(atS, context.value.mark));
       } else {
         run.move({ laps: [...run.position.laps, { atS, ml: null }] });
-        said.value = `Lap marked at ${atS} s: its volume is asked for after the drain.`;
+        said.value = words.lapMarked(writeNumber(atS, context.value.mark));
       }
       return;
     }
@@ -184,14 +184,14 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
       const range = chain().series.turbidityRange;
       const text = field.value.dirty ? field.value.text.replace(/^[<>]/, "") : "";
       if (text === "" && (one.kind !== "read" || one.reading !== "turbidity" || range === null)) {
-        said.value = "Type the end of the instrument's range, then +.";
+        said.value = words.typeEnd;
         return;
       }
       field.value.put(`>${text === "" ? String(range!.high).replace(".", context.value.mark) : text}`);
       await accept();
       return;
     }
-    said.value = "+ marks a lap while a jar drains.";
+    said.value = words.lapKey;
   }
 
   function back(): void {
@@ -220,17 +220,17 @@ export function useRunJar(chain: () => SeriesChain, field: Ref<FieldHandle | nul
     const one = step.value;
     const here = jar.value;
     if (!here || one?.kind !== "read" || pass.value === "dry" || spec.value === null) {
-      said.value = "/ reads a jar again where a reading stands.";
+      said.value = words.rereadKey;
       return;
     }
     if (kindNamed(one.reading)?.run?.later !== undefined) {
-      said.value = "A dish is weighed anew, not read again: correct it here.";
+      said.value = words.dish;
       return;
     }
     if (field.value && !(await field.value.leave())) return;
     await nextTick();
     if (!stepDone(jar.value!, one)) {
-      said.value = "There is nothing to read again yet.";
+      said.value = words.nothingToReread;
       return;
     }
     rereading.value = `${here.jar.id} ${index.value}`;

@@ -1,0 +1,115 @@
+import type { benchRunWords } from "../bench-run.ts";
+import { counted } from "../language.ts";
+
+export const benchRun: typeof benchRunWords = {
+  name: "Durchführung der Becher",
+  timer: "Zeitmesser",
+  jar: (jar) => `Becher ${jar}`,
+  position: (position, count) => `Platz ${position} von ${count}`,
+  next: (jar, dose) => `danach: Becher ${jar}, ${dose}`,
+  toGrid: "Zur Tabelle",
+  noPolymer: "ohne Polymer",
+  notPlanned: "keine Dosis geplant",
+  twoDoses: (first, second) => `${first} und ${second}`,
+  steps: {
+    name: "Schritte dieses Bechers",
+    measure: "abmessen",
+    inject: (letter) => `${letter} zugeben`,
+    mix: { fast: "schnell rühren", between: "einrühren", slow: "langsam rühren" },
+    pour: "umschütten",
+    drain: "ablaufen",
+  },
+  task: {
+    measure: (sampleMl, blankWaterMl) =>
+      `Eimer umschwenken, dann ${sampleMl === null ? "den Schlamm" : `${sampleMl} mL Schlamm`}${blankWaterMl === null ? "" : ` und ${blankWaterMl} mL Ausgleichswasser`} abmessen`,
+    inject: (letter, ml, stock) =>
+      `${ml === null ? "" : `${ml} mL `}Lösung ${letter}${stock === null ? "" : ` (${stock})`} zugeben; Enter im Augenblick der Zugabe`,
+    mix: (pace, rpm, seconds) =>
+      `${pace === "slow" ? "Langsam rühren" : pace === "between" ? "Erstes Polymer einrühren" : "Schnell rühren"}${rpm === null ? "" : ` mit ${rpm} 1/min`}${seconds === null ? "" : ` für ${seconds} s`}`,
+    pour: (times) => `${times}-mal von Becherglas zu Becherglas umschütten`,
+    drain: "Auf das benetzte Sieb gießen; Enter beim Auftreffen",
+    drained: (seconds) => `Abgelaufenes Volumen nach ${seconds} s ablesen`,
+    again: "Denselben Becher noch einmal ablesen",
+  },
+  time: {
+    mixing: "Rühren",
+    draining: "Ablaufen",
+    readNow: "jetzt das Volumen ablesen",
+    nextSpeed: "auf die nächste Drehzahl stellen, Enter",
+    stopMixing: "Rühren beenden, Enter",
+    waiting: "wartet auf Enter",
+    started: (action, seconds) =>
+      `Zeitmesser gestartet: ${action}${seconds === null ? "" : ` für ${seconds} s`}`,
+    stopped: (action, seconds) => `Zeitmesser angehalten: ${action}, ${seconds} s`,
+    up: (end) => `Die Zeit ist um: ${end}`,
+  },
+  keys: {
+    name: "Tasten",
+    accept: "annehmen, weiter",
+    overRange: "über Messbereich",
+    lap: "Zwischenzeit",
+    back: "zurück",
+    reread: "nochmals",
+    leaveOut: "weglassen",
+    curves: "Kurven",
+    soundOn: "Ton an",
+    soundOff: "Ton aus",
+  },
+  leaving: {
+    why: (jar) => `Becher ${jar} weglassen: Warum?`,
+    useAgain: "0 wieder verwenden",
+    press: "Die Ziffer drücken; * oder − geht zurück, ohne ihn wegzulassen.",
+    isOut: "Dieser Becher ist weggelassen: * und dann 0 verwendet ihn wieder.",
+  },
+  laps: (times) => `Zwischenzeiten: ${times}`,
+  field: {
+    again: (reading, number) => `${reading}, Ablesung ${number}`,
+    ofJar: (what, jar) => `${what}, Becher ${jar}`,
+    drainedAt: (seconds) => `abgelaufen nach ${seconds} s`,
+    drainedOf: (jar) => `abgelaufenes Volumen, Becher ${jar}`,
+    injected: (letter) => `zugegeben von Lösung ${letter}`,
+    syringeOf: (jar) => `Spritze, Becher ${jar}`,
+    enterInjected: "Das zugegebene Volumen eingeben.",
+    pours: "Umschütten",
+    poursOf: (jar) => `Umschütten, Becher ${jar}`,
+  },
+  said: {
+    notUp:
+      "Die Zeit ist noch nicht um: + hält dieses Volumen als Zwischenzeit fest, Enter nimmt es an, wenn die Zeit um ist.",
+    draining: "Läuft noch ab: das Volumen eingeben, wenn die Zeit um ist, + setzt eine Zwischenzeit.",
+    lapKept: (ml, seconds) => `Zwischenzeit festgehalten: ${ml} mL nach ${seconds} s.`,
+    lapMarked: (seconds) =>
+      `Zwischenzeit bei ${seconds} s gesetzt: Ihr Volumen wird nach dem Ablaufen abgefragt.`,
+    typeEnd: "Das Ende des Messbereichs eingeben, dann +.",
+    lapKey: "+ setzt eine Zwischenzeit, während ein Becher abläuft.",
+    rereadKey: "/ liest einen Becher noch einmal ab, wo eine Ablesung steht.",
+    dish: "Eine Schale wird neu gewogen, nicht noch einmal abgelesen: hier berichtigen.",
+    nothingToReread: "Noch gibt es nichts, was noch einmal abzulesen wäre.",
+  },
+  order: {
+    name: "Reihenfolge",
+    dry: "Trockenmassen",
+    head: (what, unit) => `${what}, ${unit}`,
+    jar: (jar) => `Becher ${jar}`,
+    none: "ohne",
+    leftOut: "entfällt",
+    now: "jetzt",
+    read: "gelesen",
+    begun: "begonnen",
+    toRun: "offen",
+  },
+  finish: {
+    noJars: "Noch keine Becher",
+    layOut:
+      "Zuerst einen Plan anlegen: Er gibt jedem Becher seine Dosis, sein Spritzenvolumen und seinen Platz in der Reihenfolge.",
+    left: (count) => `${count === 1 ? "Bei 1 Becher" : `Bei ${count} Bechern`} fehlt noch etwas`,
+    lacking: (jars) => `Es fehlt noch ein Schritt oder eine Ablesung: Becher ${jars}.`,
+    goOn: "Mit diesen weitermachen",
+    allRead: (count) => `Alle ${count} Becher sind abgelesen`,
+    leftOut: (count) => (count === 1 ? "1 ist weggelassen." : `${count} sind weggelassen.`),
+    drying: (count) =>
+      `${counted(count, "Becher wartet", "Becher warten")} auf eine Trockenmasse aus dem Ofen.`,
+    weigh: "Trockenmassen wiegen",
+    curves: "Bisherige Kurven",
+  },
+};

@@ -1,0 +1,70 @@
+import type { jarDetailsWords } from "../jar-details.ts";
+
+export const jarDetails: typeof jarDetailsWords = {
+  name: (jar) => `Becher ${jar} im Einzelnen`,
+  title: (jar) => `Becher ${jar}`,
+  role: "Dieser Becher ist",
+  roles: {
+    dose: "eine Dosis",
+    "no-polymer": "ohne Polymer",
+    standard: "der wiederholte Standardbecher",
+    centre: "ein Mittelpunkt",
+  },
+  sample: "Probe in diesem Becher, falls abweichend",
+  block: "Eimer oder Tag",
+  note: "Notiz",
+  thisJar: "diesen Becher",
+  doseKnown: (letter, dose, spread, unit, shared, own) =>
+    `Dosis ${letter} beträgt ${dose} ± ${spread} ${unit} (k = 2): ${shared} % sind allen Bechern gemeinsam, ${own} % hat er für sich.`,
+  readings: "Ablesungen",
+  noReadings: "Noch keine.",
+  readAgain: (reading) => `Wiederholungsablesung: ${reading}`,
+  reread: "wiederholen",
+  leaveOut: (reading) => `${reading} weglassen`,
+  used: "zählt",
+  rereads:
+    "Wiederholungsablesungen eines Bechers werden gemittelt; eine Wiederholung ist ein anderer, für sich konditionierter Becher.",
+  results: "Aus diesen Ablesungen berechnet",
+  forms: {
+    title: "Weitere Ablesungen",
+    enterFirst: (form, lacking) => `${form}: zuerst ${lacking} eingeben.`,
+    add: "Hinzufügen",
+    addForm: (form) => `Hinzufügen: ${form}`,
+  },
+  drainage: {
+    drained: (jar, points) => `Abgelaufen aus Becher ${jar}: ${points}`,
+    point: (ml, seconds) => `${ml} mL nach ${seconds} s`,
+    time: "Zeit, s",
+  },
+  photos: {
+    attach: "Foto anhängen",
+    photo: (photo, jar) => `Foto ${photo} von Becher ${jar}`,
+    remove: "Dieses Foto entfernen",
+    notPicture: (file) => `"${file}" ist kein Bild, das dieses Fenster lesen kann: JPEG oder PNG wählen.`,
+    tooLarge: (file) => `"${file}" bleibt auch verkleinert zu groß.`,
+  },
+  filtration: {
+    title: "Filtrationsversuch (spezifischer Widerstand)",
+    resistance: "Spezifischer Filtrationswiderstand",
+    standard: ": EN 14701-2:2013; t/V über V, nur der gerade Teil.",
+    lines: "Volumen und Zeiten, ein Paar je Zeile: mL, dann s",
+    diameter: "Filterdurchmesser",
+    pressure: "Druck",
+    temperature: "Temperatur",
+    cake: "Trockener Kuchen je Filtrat",
+    enterFirst: {
+      diameterMm: "Zuerst den Filterdurchmesser eingeben.",
+      pressureKPa: "Zuerst den Druck eingeben.",
+      temperatureC: "Zuerst die Temperatur eingeben.",
+      cakeKgPerM3: "Zuerst den trockenen Kuchen je Filtrat eingeben.",
+    },
+    add: "Filtrationsversuch hinzufügen",
+    fitted: (first, last, r2, resistance) =>
+      `Die Punkte ${first} bis ${last} liegen auf einer Geraden mit R² ${r2}: spezifischer Filtrationswiderstand ${resistance} Tm/kg.`,
+    refused: (why) => `${why}.`,
+    chart: (jar, sentence) => `Filtration von Becher ${jar}: ${sentence}`,
+    filtrate: "Filtrat V, mL",
+    straightFrom: "Gerader Teil von Punkt",
+    straightTo: "bis",
+  },
+};

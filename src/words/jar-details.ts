@@ -1,0 +1,70 @@
+import { area } from "./language.ts";
+
+/** What opens under the jar table for one jar: its record, its readings, photos and filtration tests. */
+export const jarDetailsWords = area("jarDetails", {
+  name: (jar: string) => `Jar ${jar} in detail`,
+  title: (jar: string) => `Jar ${jar}`,
+  role: "This jar is",
+  roles: {
+    dose: "a dose",
+    "no-polymer": "no polymer",
+    standard: "the repeated standard jar",
+    centre: "a centre point",
+  },
+  sample: "Sample in this jar, where it differs",
+  block: "Bucket or day",
+  note: "Note",
+  thisJar: "this jar",
+  doseKnown: (letter: string, dose: string, spread: string, unit: string, shared: string, own: string) =>
+    `Dose ${letter} is ${dose} ± ${spread} ${unit} (k = 2): ${shared} % shared by all jars, ${own} % its own.`,
+  readings: "Readings",
+  noReadings: "None yet.",
+  readAgain: (reading: string) => `Read again: ${reading}`,
+  reread: "re-read",
+  leaveOut: (reading: string) => `leave out ${reading}`,
+  used: "used",
+  rereads: "Re-reads of one jar are averaged; a replicate is another jar, conditioned on its own.",
+  results: "Worked out from these readings",
+  forms: {
+    title: "More readings",
+    enterFirst: (form: string, lacking: string) => `${form}: enter ${lacking} first.`,
+    add: "Add",
+    addForm: (form: string) => `Add: ${form}`,
+  },
+  drainage: {
+    drained: (jar: string, points: string) => `Drained from jar ${jar}: ${points}`,
+    point: (ml: string, seconds: string) => `${ml} mL at ${seconds} s`,
+    time: "time, s",
+  },
+  photos: {
+    attach: "Attach a photo",
+    photo: (photo: string, jar: string) => `Photo ${photo} of jar ${jar}`,
+    remove: "Remove this photo",
+    notPicture: (file: string) => `"${file}" is not a picture this window can read: choose a JPEG or PNG.`,
+    tooLarge: (file: string) => `"${file}" stays too large even when it is reduced.`,
+  },
+  filtration: {
+    title: "Filtration test (specific resistance)",
+    resistance: "Specific resistance",
+    standard: ": EN 14701-2:2013; t/V against V, its straight part only.",
+    lines: "Volumes and times, one pair a line: mL, then s",
+    diameter: "Filter diameter",
+    pressure: "Pressure",
+    temperature: "Temperature",
+    cake: "Dry cake per filtrate",
+    enterFirst: {
+      diameterMm: "Enter the filter diameter first.",
+      pressureKPa: "Enter the pressure first.",
+      temperatureC: "Enter the temperature first.",
+      cakeKgPerM3: "Enter the dry cake per filtrate first.",
+    },
+    add: "Add the filtration test",
+    fitted: (first: number, last: number, r2: string, resistance: string) =>
+      `Points ${first} to ${last} lie on a line with R² ${r2}: specific resistance ${resistance} Tm/kg.`,
+    refused: (why: string) => `${why}.`,
+    chart: (jar: string, sentence: string) => `Filtration of jar ${jar}: ${sentence}`,
+    filtrate: "filtrate V, mL",
+    straightFrom: "Straight part from point",
+    straightTo: "to",
+  },
+});
