@@ -6,17 +6,23 @@ import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
 import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
-import { models } from "./curve.ts";
+import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
+import { demo } from "./demo.ts";
 import { doseReport } from "./dose-report.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
+import { glance } from "./glance.ts";
+import { glossary } from "./glossary.ts";
+import { guide } from "./guide.ts";
+import { help } from "./help.ts";
 import { history } from "./history.ts";
 import { hosts } from "./hosts.ts";
 import { imports } from "./imports.ts";
 import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarPlan } from "./jar-plan.ts";
+import { looks } from "./looks.ts";
 import { machineChain } from "./machine-chain.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
@@ -28,15 +34,16 @@ import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
 import { record } from "./record.ts";
-import { kinds } from "./records.ts";
+import { kinds, records } from "./records.ts";
 import { report } from "./report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
-import { schema } from "./schema.ts";
+import { schema, issues } from "./schema.ts";
 import { service } from "./service.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
 import { shell } from "./shell.ts";
+import { startRoom } from "./start-room.ts";
 import { stockChain } from "./stock-chain.ts";
 import { storage } from "./storage.ts";
 import { strip } from "./strip.ts";
@@ -56,16 +63,24 @@ export const german: LanguageTable = {
   choiceChain,
   columns,
   decisionChain,
+  demo,
   doseReport,
   factorChain,
   feedChain,
+  glance,
+  glossary,
+  guide,
+  help,
   history,
   hosts,
   imports,
   invariants,
+  issues,
   jarChain,
   jarPlan,
+  jarTable,
   kinds,
+  looks,
   machineChain,
   models,
   numberEntry,
@@ -78,6 +93,7 @@ export const german: LanguageTable = {
   pumpReport,
   qualityFlags,
   record,
+  records,
   report,
   sampleChain,
   sampleRoom,
@@ -86,12 +102,15 @@ export const german: LanguageTable = {
   sheet,
   sheets,
   shell,
+  startRoom,
   stockChain,
   storage,
   strip,
   studies,
   summaries,
   supplyFigures,
+  surfaceVerdicts,
   unitChain,
+  verdicts,
   warnings,
 };
