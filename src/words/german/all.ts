@@ -10,6 +10,7 @@ import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { demo } from "./demo.ts";
 import { doseReport } from "./dose-report.ts";
+import { exchangeRoom } from "./exchange-room.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
 import { glance } from "./glance.ts";
@@ -26,6 +27,7 @@ import { looks } from "./looks.ts";
 import { machineChain } from "./machine-chain.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
+import { paperRoom } from "./paper-room.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantFormulas } from "./plant-formulas.ts";
@@ -65,6 +67,7 @@ export const german: LanguageTable = {
   decisionChain,
   demo,
   doseReport,
+  exchangeRoom,
   factorChain,
   feedChain,
   glance,
@@ -85,6 +88,7 @@ export const german: LanguageTable = {
   models,
   numberEntry,
   onPaper,
+  paperRoom,
   plantChain,
   plantDose,
   plantFormulas,

@@ -3,7 +3,7 @@ import type { demoWords } from "../demo.ts";
 export const demo: typeof demoWords = {
   fileName: "Beispiel (erfunden)",
   study: "Beispiel: Mischschlamm, Straße 2",
-  studyNote: "Jede Zahl in dieser Studie ist erfunden; sie zeigt, was wohin gehört.",
+  studyNote: "Jede Zahl in dieser Studie ist erfunden; sie zeigt, wohin alles gehört.",
   steps: {
     people: "Personen",
     sample: "Schlamm und Probe",
