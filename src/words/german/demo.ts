@@ -33,7 +33,7 @@ export const demo: typeof demoWords = {
   feeds: { night: "Nacht", day: "Tag", monday: "Montag" },
   flocculantPlace: "statischer Mischer vor dem Flockungsbehälter",
   coagulantPlace: "Zulaufleitung, eine Minute davor",
-  neatPump: "Pumpe P1 für Handelsware",
+  neatPump: "Pumpe P1",
   machine: "Presse 2 (erfunden)",
   machineNote:
     "Anfangswerte für eine langsame Maschinenklasse, übliche Praxis, ohne Quelle: durch die des Lieferanten ersetzen.",
