@@ -29,12 +29,14 @@ import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
 import { forgetRecent, listRecent } from "./service/recent.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
+import { demoWords } from "../src/words/demo.ts";
 import { serviceWords } from "../src/words/service.ts";
 
 export type { Context, HostSupport } from "./service/context.ts";
 export { speakFirst } from "./service/speaking.ts";
 
-const demoFileName = `Demo (invented)${extension}`;
+/** The demo made in another language is another file. */
+const demoFileName = () => `${demoWords.fileName}${extension}`;
 
 function answerOpened(outcome: Outcome<OpenStudy>): Answer<Opened> {
   return outcome.ok ? ok(openedOf(outcome.value)) : refused(outcome.message);
@@ -91,12 +93,12 @@ export const handlers: Handlers = {
     return answerOpened(openPath(context, path.value));
   },
   "study.createDemo": (context) => {
-    const path = join(context.support.folder, demoFileName);
+    const path = join(context.support.folder, demoFileName());
     if (!existsSync(path)) {
       const folder = pathForName(context, "demo");
       if (!folder.ok) return refused(folder.message);
       const now = context.support.now();
-      const written = writeNewStudy(path, demoCommands(now), "", now);
+      const written = writeNewStudy(path, demoCommands(now, usualMark()), "", now);
       if (!written.ok) return refused(written.message);
     }
     return answerOpened(openPath(context, path));

@@ -3,17 +3,26 @@ import { basename, dirname } from "node:path";
 import { z } from "zod";
 import type { OutputOf } from "../../src/contract.ts";
 import { instantSchema } from "../../src/study/schema/common.ts";
-import { glanceAt } from "../../src/study/library/glance.ts";
+import { glanceAt, standingWords } from "../../src/study/library/glance.ts";
+import { glanceWords } from "../../src/words/glance.ts";
 import { takeName, throwAway } from "../storage/files.ts";
 import type { Context } from "./context.ts";
 import { refFor } from "./shelf.ts";
 
+const countSchema = z.number().int().min(0);
+const progressSchema = z.strictObject({
+  jars: countSchema,
+  series: countSchema,
+  samples: countSchema,
+  approvedBy: z.string().max(1000).nullable(),
+});
 const recentSchema = z.strictObject({
   path: z.string().min(1).max(4000),
   openedAt: instantSchema,
   name: z.string().max(1000),
   about: z.string().max(1000),
-  standing: z.string().max(1000),
+  // A list of an earlier version holds the line itself, in English; it goes with the study's next opening.
+  standing: z.union([progressSchema, z.string().max(1000)]),
 });
 type Recent = z.infer<typeof recentSchema>;
 
@@ -75,13 +84,12 @@ export function noteClosing(context: Context): void {
 /** The studies opened last, newest first; one whose file is gone says so. */
 export function listRecent(context: Context): OutputOf<"recent.list"> {
   return {
-    entries: readList(context).map(({ path, ...shown }) => ({
+    entries: readList(context).map(({ path, standing, ...shown }) => ({
       ...shown,
+      standing: typeof standing === "string" ? standing : standingWords(standing),
       ref: refFor(context, path),
       fileName: basename(path),
-      lost: existsSync(path)
-        ? null
-        : "This file is not there any more: it was moved, renamed or deleted, or its drive is not connected.",
+      lost: existsSync(path) ? null : glanceWords.lost,
     })),
   };
 }

@@ -3,6 +3,7 @@ import type { Paper } from "../../src/report/paper.ts";
 import type { PaperInput } from "../../src/report/paper-input.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
+import { paperRoomWords as words } from "../../src/words/paper-room.ts";
 import { spokenLanguage } from "../../src/words/language.ts";
 import { sendState } from "../worker/send-state.ts";
 import type { ReportAnswer, ReportQuestion } from "./report-messages.ts";
@@ -37,10 +38,10 @@ export function openReportDesk(): ReportDesk {
     started.addEventListener("message", ({ data }: MessageEvent<ReportAnswer>) => {
       if (data.id !== turn) return;
       if (data.say === "fitting") return told(data.done, data.total);
-      settle?.(data.say === "made" ? good(data.paper) : bad("The report could not be made."));
+      settle?.(data.say === "made" ? good(data.paper) : bad(words.failed));
       settle = null;
     });
-    started.addEventListener("error", () => stop(bad("The report could not be made.")));
+    started.addEventListener("error", () => stop(bad(words.failed)));
     return started;
   }
 

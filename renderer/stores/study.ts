@@ -232,7 +232,7 @@ export const useStudy = defineStore("study", () => {
     const command: Command = { ...asked, commands };
     for (;;) {
       const base = state.value;
-      if (!base) return bad("No study is open.");
+      if (!base) return bad(shellWords.noStudyOpen);
       if (readOnlyBecause.value) return bad(readOnlyBecause.value);
       const steps = applyInSteps(base, command);
       let step = steps.next();

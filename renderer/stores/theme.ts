@@ -1,14 +1,8 @@
 import { defineStore } from "pinia";
 import { computed, ref, watchEffect } from "vue";
 
-export const looks = [
-  { value: "system", label: "as the system" },
-  { value: "light", label: "light" },
-  { value: "dark", label: "dark" },
-  { value: "contrast-light", label: "high contrast, light" },
-  { value: "contrast-dark", label: "high contrast, dark" },
-] as const;
-export type Look = (typeof looks)[number]["value"];
+export const looks = ["system", "light", "dark", "contrast-light", "contrast-dark"] as const;
+export type Look = (typeof looks)[number];
 const key = "flocwright.theme";
 
 function useMedia(query: string) {
@@ -24,7 +18,7 @@ export const useTheme = defineStore("theme", () => {
   const systemContrast = useMedia("(prefers-contrast: more)");
   const forced = useMedia("(forced-colors: active)");
   const stored = localStorage.getItem(key);
-  const look = ref<Look>(looks.find(({ value }) => value === stored)?.value ?? "system");
+  const look = ref<Look>(looks.find((one) => one === stored) ?? "system");
   const theme = computed<"light" | "dark">(() => {
     if (look.value === "system") return systemDark.value ? "dark" : "light";
     return look.value.endsWith("dark") ? "dark" : "light";

@@ -1,3 +1,4 @@
+import { demoWords as words } from "../words/demo.ts";
 import type { SimpleCommand } from "./commands.ts";
 import { neatDraws } from "./demo-rows.ts";
 import type { Kind, NewRecordOf } from "./schema/records.ts";
@@ -12,11 +13,11 @@ function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
 export function plantCommands(takenAt: string): SimpleCommand[] {
   const hours = { hoursPerDay: 8, daysPerYear: 250, flowUncertaintyPct: 1.5, temperatureC: 17 };
   return [
-    add("feedCase", { id: "feed-1", label: "Night", size: "least", flowM3PerH: 12, ...hours }),
-    add("feedCase", { id: "feed-2", label: "Day", size: "usual", flowM3PerH: 16, ...hours }),
+    add("feedCase", { id: "feed-1", label: words.feeds.night, size: "least", flowM3PerH: 12, ...hours }),
+    add("feedCase", { id: "feed-2", label: words.feeds.day, size: "usual", flowM3PerH: 16, ...hours }),
     add("feedCase", {
       id: "feed-3",
-      label: "Monday",
+      label: words.feeds.monday,
       size: "most",
       flowFrom: "difference",
       supplyM3PerH: 21,
@@ -39,7 +40,7 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
       deadVolumePct: 10,
       containersInStock: 2,
       retainedPct: 100,
-      injectionPoint: "static mixer before the flocculation tank",
+      injectionPoint: words.flocculantPlace,
     }),
     add("makeDown", {
       id: "makedown-2",
@@ -47,11 +48,11 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
       productId: "product-2",
       solutionActivePct: 5,
       solutionDensityKgPerL: 1.02,
-      injectionPoint: "feed pipe, one minute upstream",
+      injectionPoint: words.coagulantPlace,
     }),
     add("pump", {
       id: "pump-1",
-      label: "Neat pump P1",
+      label: words.neatPump,
       makeDownId: "makedown-1",
       stream: "neat",
       settingUnit: "%",
@@ -68,7 +69,7 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
         seconds,
         takenAt,
         fluid: {
-          lot: "Flocculant E-42 (invented), lot 7",
+          lot: words.flocculantLot,
           activePct: 42,
           densityKgPerL: 1.03,
           solutionActivePct: null,
@@ -77,14 +78,14 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
     ),
     add("machine", {
       id: "machine-1",
-      label: "Press 2 (invented)",
+      label: words.machine,
       effectiveWidthM: 10,
       loadings: [
-        { sludgeClass: "excess", kgPerHPerM: 40 },
-        { sludgeClass: "treatment plant", kgPerHPerM: 50 },
-        { sludgeClass: "flotation or livestock", kgPerHPerM: 60 },
+        { sludgeClass: words.machineSludge.excess, kgPerHPerM: 40 },
+        { sludgeClass: words.machineSludge.treatmentPlant, kgPerHPerM: 50 },
+        { sludgeClass: words.machineSludge.flotationOrLivestock, kgPerHPerM: 60 },
       ],
-      loadingClass: "treatment plant",
+      loadingClass: words.machineSludge.treatmentPlant,
       hydraulicLimitM3PerH: 20,
       feedLowPct: 0.5,
       feedHighPct: 5,
@@ -93,7 +94,7 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
       inorganicHighPct: 60,
       washM3PerH: 6,
       holdUpL: 2000,
-      note: "Starting values for one slow class of machine, common practice, no source: replace with your supplier's.",
+      note: words.machineNote,
     }),
     add("mixing", {
       id: "mixing-1",
@@ -115,13 +116,13 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
   ];
 }
 
-/** Label, minutes before `at`, feed m³/h, TS %, setting %, mL caught in 60 s, kg lost in hours, cake %, filtrate TSS mg/L. */
-type SettledRow = [string, number, number, number, number, number, number, number, number, number];
+/** Minutes before `at`, feed m³/h, TS %, setting %, mL caught in 60 s, kg lost in hours, cake %, filtrate TSS mg/L. */
+type SettledRow = [number, number, number, number, number, number, number, number, number];
 
 const settled: SettledRow[] = [
-  ["Trial 1, settled", 130, 16.0, 2.5, 90, 75.5, 7.1, 1.5, 19.6, 92],
-  ["Trial 2, settled", 80, 15.8, 2.44, 85.4, 71.2, 4.46, 1, 19.4, 98],
-  ["Trial 3, settled", 30, 16.1, 2.53, 88.2, 74.1, 4.53, 1, 19.5, 95],
+  [130, 16.0, 2.5, 90, 75.5, 7.1, 1.5, 19.6, 92],
+  [80, 15.8, 2.44, 85.4, 71.2, 4.46, 1, 19.4, 98],
+  [30, 16.1, 2.53, 88.2, 74.1, 4.53, 1, 19.5, 95],
 ];
 
 /** Cake %, filtrate TSS mg/L of routine runs, one a day before the trial. */
@@ -144,7 +145,7 @@ export function runCommands(at: string): SimpleCommand[] {
     ...routine.map(([cakePct, filtrateTssMgPerL], index) =>
       add("plantRun", {
         id: `run-0${index + 1}`,
-        label: `Day ${index + 1}`,
+        label: words.routineRun(index + 1),
         kind: "routine",
         at: minutesBefore((routine.length - index) * 1440),
         cakePct,
@@ -152,10 +153,10 @@ export function runCommands(at: string): SimpleCommand[] {
         ...place,
       }),
     ),
-    ...settled.flatMap(([label, minutes, feed, ts, setting, caught, loss, hours, cake, tss], index) => [
+    ...settled.flatMap(([minutes, feed, ts, setting, caught, loss, hours, cake, tss], index) => [
       add("plantRun", {
         id: `run-1${index + 1}`,
-        label,
+        label: words.settledRun(index + 1),
         kind: "step",
         decisionId: "decision-1",
         at: minutesBefore(minutes),
@@ -165,7 +166,7 @@ export function runCommands(at: string): SimpleCommand[] {
         feedSuspendedPct: Number((ts - 0.1).toFixed(2)),
         cakePct: cake,
         filtrateTssMgPerL: tss,
-        machineSettings: "belt 3.2 m/min, pressure 4 bar",
+        machineSettings: words.machineSettings,
         best: true,
         ...place,
       }),

@@ -1,3 +1,4 @@
+import { demoWords as words } from "../words/demo.ts";
 import { applyCommand, type Command, type SimpleCommand } from "./commands.ts";
 import { methodVersion, upstreamOf } from "./derive/decision.ts";
 import { emptyState, type Kind, type NewRecordOf } from "./schema/records.ts";
@@ -21,9 +22,10 @@ const before = (at: string, minutes: number) =>
 /**
  * The edits that build the invented demo study, in the order somebody would make them.
  * `at` is the moment of creation (ISO); the trial day is laid just before it, so that clocks and ages read plausibly.
+ * Its labels and notes are in the language spoken now, and stay so.
  */
-export function demoCommands(at: string): Command[] {
-  const commands = recordCommands(at);
+export function demoCommands(at: string, decimalMark: "." | "," = "."): Command[] {
+  const commands = recordCommands(at, decimalMark);
   let state = emptyState();
   for (const command of commands) {
     const applied = applyCommand(state, command);
@@ -38,43 +40,44 @@ export function demoCommands(at: string): Command[] {
       lowKgPerT: 4.9,
       highKgPerT: 5.5,
       rule: "own",
-      reason: "Well inside the working window on both sides, and below what the plant runs today.",
+      reason: words.approvedBecause,
       byName: "Jon R.",
       at: before(at, 20),
       methodVersion,
       snapshot: upstreamOf(state, "series-1"),
     }),
-    together("plant runs", runCommands(at)),
+    together(words.steps.runs, runCommands(at)),
   ];
 }
 
-function recordCommands(at: string): Command[] {
+function recordCommands(at: string, decimalMark: "." | ","): Command[] {
   const minutesBefore = (minutes: number) => before(at, minutes);
   return [
     add("study", {
       id: "study",
-      name: "Demo: blended sludge, line 2",
+      name: words.study,
       invented: true,
-      note: "Every number in this study is invented, to show what belongs where.",
+      decimalMark,
+      note: words.studyNote,
     }),
-    together("people", [
+    together(words.steps.people, [
       add("person", { id: "person-1", name: "Mara T.", role: "technician" }),
       add("person", { id: "person-2", name: "Jon R.", role: "engineer" }),
       add("person", { id: "person-3", name: "Ilse K.", role: "crew" }),
     ]),
-    together("sludge and sample", [
+    together(words.steps.sample, [
       add("stream", {
         id: "stream-1",
-        label: "Blended sludge, line 2",
+        label: words.stream,
         sludgeClass: "mixed",
-        place: "Invented works",
+        place: words.works,
       }),
       add("sample", {
         id: "sample-1",
         streamId: "stream-1",
-        label: "Sample 1, after the blending tank",
+        label: words.sample,
         takenAt: minutesBefore(230),
-        place: "Tap on the feed pump's pressure side",
+        place: words.samplePlace,
         temperatureC: 17,
         ph: 6.9,
         provisionalTotalSolidsPct: 2.5,
@@ -82,7 +85,7 @@ function recordCommands(at: string): Command[] {
       }),
     ]),
     together(
-      "dishes of sample 1",
+      words.steps.dishes,
       dishRows.map(([tareG, wetG, dryG, ashG], index) =>
         add("dish", {
           id: `dish-${index + 1}`,
@@ -95,10 +98,10 @@ function recordCommands(at: string): Command[] {
         }),
       ),
     ),
-    together("products and stock solutions", productCommands(minutesBefore(215))),
+    together(words.steps.products, productCommands(minutesBefore(215))),
     seriesOne(minutesBefore(150)),
     seriesTwo(minutesBefore(80)),
-    together("targets", [
+    together(words.steps.targets, [
       add("targets", {
         id: "targets-1",
         seriesId: "series-1",
@@ -121,7 +124,7 @@ function recordCommands(at: string): Command[] {
         feedDriftPct: 6,
       }),
     ]),
-    together("plant", plantCommands(minutesBefore(30))),
+    together(words.steps.plant, plantCommands(minutesBefore(30))),
   ];
 }
 
@@ -130,26 +133,26 @@ function productCommands(mixStartedAt: string): SimpleCommand[] {
   return [
     add("product", {
       id: "product-1",
-      label: "Flocculant E-42 (invented)",
+      label: words.flocculant,
       form: "emulsion",
       charge: "cationic",
-      lot: "lot 7",
+      lot: words.lot(7),
       activePct: 42,
       activeLimitPct: 1,
-      activeBasisNote: "polymer by drying, invented certificate",
+      activeBasisNote: words.activeBasis,
       densityKgPerL: 1.03,
       pricePerKgNeat: 3.2,
       containerKg: 1030,
     }),
     add("product", {
       id: "product-2",
-      label: "Coagulant C-40 (invented)",
+      label: words.coagulant,
       form: "solution",
       charge: "cationic",
-      lot: "lot 2",
+      lot: words.lot(2),
       activePct: 40,
       activeLimitPct: 1,
-      activeBasisNote: "polymer by drying, invented certificate",
+      activeBasisNote: words.activeBasis,
       densityKgPerL: 1.15,
       pricePerKgNeat: 1.1,
       containerKg: 1150,
@@ -157,24 +160,24 @@ function productCommands(mixStartedAt: string): SimpleCommand[] {
     add("stock", {
       id: "stock-1",
       productId: "product-1",
-      label: "E-42 at 0.2 %",
+      label: words.flocculantStock,
       targetActivePct: 0.2,
       targetTotalG: 500,
       neatMassG: 2.381,
       totalMassG: 500,
-      waterType: "plant water",
+      waterType: words.plantWater,
       waterTemperatureC: 18,
       ...weighing,
     }),
     add("stock", {
       id: "stock-2",
       productId: "product-2",
-      label: "C-40 at 1 %",
+      label: words.coagulantStock,
       targetActivePct: 1,
       targetTotalG: 500,
       neatMassG: 12.5,
       totalMassG: 500,
-      waterType: "plant water",
+      waterType: words.plantWater,
       waterTemperatureC: 18,
       ...weighing,
     }),
@@ -196,7 +199,7 @@ function seriesOne(startedAt: string): Command {
   const commands: SimpleCommand[] = [
     add("series", {
       id: "series-1",
-      label: "E-42 alone",
+      label: words.seriesAlone,
       ...seriesBasics,
       stockAId: "stock-1",
       protocol: {
@@ -249,19 +252,19 @@ function seriesOne(startedAt: string): Command {
         add("reading", {
           id: `${id}-r7`,
           jarId: id,
-          note: "read again after inverting the vial",
+          note: words.readAgain,
           result: { kind: "turbidity", value: 44.8, dilution: 1 },
         }),
       );
   }
-  return together("series E-42 alone", commands);
+  return together(words.steps.series(words.seriesAlone), commands);
 }
 
 function seriesTwo(startedAt: string): Command {
   const commands: SimpleCommand[] = [
     add("series", {
       id: "series-2",
-      label: "C-40 then E-42",
+      label: words.seriesPair,
       ...seriesBasics,
       stockAId: "stock-2",
       stockBId: "stock-1",
@@ -287,5 +290,5 @@ function seriesTwo(startedAt: string): Command {
       add("reading", { id: `${id}-r2`, jarId: id, result: { kind: "cake-ts", pct: cake } }),
     );
   }
-  return together("series C-40 then E-42", commands);
+  return together(words.steps.series(words.seriesPair), commands);
 }

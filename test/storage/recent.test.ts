@@ -95,3 +95,25 @@ test("the list is kept short", async () => {
   expect(entries).toHaveLength(10);
   expect(entries[0]!.name).toBe("Study 12");
 });
+
+test("the line of each study is made in the language spoken when it is shown, and a line of an earlier version stays", async () => {
+  await call("study.create", { name: "One", by: "" });
+  await call("host.speak", { language: "german", chosen: false });
+  expect((await recent())[0]).toMatchObject({ standing: "noch nichts eingetragen" });
+  const demo = await call<Opened>("study.createDemo", {});
+  expect(demo.fileName).toBe("Beispiel (erfunden).flocwright");
+  expect((await recent())[0]).toMatchObject({
+    name: "Beispiel: Mischschlamm, Straße 2",
+    standing: "24 Becher in 2 Reihen; Dosis freigegeben von Jon R.",
+  });
+  await call("host.speak", { language: "english", chosen: false });
+  expect((await recent())[0]).toMatchObject({ standing: "24 jars in 2 series; dose approved by Jon R." });
+  // Made in English it is a file of its own, and the German one is left as it is.
+  expect((await call<Opened>("study.createDemo", {})).fileName).toBe("Demo (invented).flocwright");
+
+  const file = join(folder, recentFileName);
+  const kept = JSON.parse(readFileSync(file, "utf8")) as { standing: unknown }[];
+  kept[0]!.standing = "3 jars in 1 series, no dose approved yet";
+  writeFileSync(file, JSON.stringify(kept));
+  expect((await recent())[0]).toMatchObject({ standing: "3 jars in 1 series, no dose approved yet" });
+});

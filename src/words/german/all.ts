@@ -15,9 +15,15 @@ import { columns } from "./columns.ts";
 import { curveMethods } from "./curve-methods.ts";
 import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
 import { decisionChain } from "./decision-chain.ts";
+import { demo } from "./demo.ts";
 import { doseReport } from "./dose-report.ts";
+import { exchangeRoom } from "./exchange-room.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
+import { glance } from "./glance.ts";
+import { glossary } from "./glossary.ts";
+import { guide } from "./guide.ts";
+import { help } from "./help.ts";
 import { history } from "./history.ts";
 import { hosts } from "./hosts.ts";
 import { imports } from "./imports.ts";
@@ -25,11 +31,13 @@ import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarDetails } from "./jar-details.ts";
 import { jarPlan } from "./jar-plan.ts";
+import { looks } from "./looks.ts";
 import { machineChain } from "./machine-chain.ts";
 import { measurements } from "./measurements.ts";
 import { mixingChain } from "./mixing-chain.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
+import { paperRoom } from "./paper-room.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantFormulas } from "./plant-formulas.ts";
@@ -48,6 +56,7 @@ import { service } from "./service.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
 import { shell } from "./shell.ts";
+import { startRoom } from "./start-room.ts";
 import { stockChain } from "./stock-chain.ts";
 import { storage } from "./storage.ts";
 import { strip } from "./strip.ts";
@@ -76,9 +85,15 @@ export const german: LanguageTable = {
   columns,
   curveMethods,
   decisionChain,
+  demo,
   doseReport,
+  exchangeRoom,
   factorChain,
   feedChain,
+  glance,
+  glossary,
+  guide,
+  help,
   history,
   hosts,
   imports,
@@ -89,12 +104,14 @@ export const german: LanguageTable = {
   jarPlan,
   jarTable,
   kinds,
+  looks,
   machineChain,
   measurements,
   mixingChain,
   models,
   numberEntry,
   onPaper,
+  paperRoom,
   plantChain,
   plantDose,
   plantFormulas,
@@ -113,6 +130,7 @@ export const german: LanguageTable = {
   sheet,
   sheets,
   shell,
+  startRoom,
   stockChain,
   storage,
   strip,

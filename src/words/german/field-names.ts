@@ -176,7 +176,7 @@ export const fieldNames: Partial<Record<string, string>> = {
   benchProductId: "Kennung des Produkts im Labor",
   solutionActivePct: "Konzentration der Lösung",
   solutionLimitPct: "Grenzabweichung der Konzentration",
-  carrierActivePct: "Konzentration nach dem Trägerwasser",
+  carrierActivePct: "Konzentration nach dem Nachverdünnungswasser",
   unit: "Ansetzanlage",
   batchL: "Ansatzvolumen",
   fillMin: "Füllzeit",

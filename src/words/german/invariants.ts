@@ -23,7 +23,7 @@ export const invariants: typeof invariantWords = {
   secondTargets: "Diese Reihe hat ihre Zielwerte schon.",
   secondMakeDown: "Dieses Produkt hat seinen Ansatz im Betrieb schon.",
   carrierStrength:
-    "Die Konzentration nach dem Trägerwasser darf nicht über der Konzentration der Lösung liegen.",
+    "Die Konzentration nach dem Nachverdünnungswasser darf nicht über der Konzentration der Lösung liegen.",
   pumpRange: "Die kleinste Einstellung der Pumpe muss unter der größten liegen.",
   feedRange: "Der kleinste Feststoffgehalt des Zulaufs muss unter dem größten liegen.",
   inorganicRange: "Die untere Schwelle des anorganischen Anteils muss unter der oberen liegen.",

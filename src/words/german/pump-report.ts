@@ -7,7 +7,7 @@ export const pumpReport: typeof pumpReportWords = {
     lotAtPlant: "Charge im Betrieb",
     lotOnBench: "Charge im Labor",
     solution: "Lösung, WS",
-    carrier: "nach Trägerwasser",
+    carrier: "nach Nachverdünnungswasser",
     batch: "Ansatz",
     ageing: "Reifezeit",
     injected: "Dosierstelle",

@@ -63,9 +63,9 @@ export const sheet: typeof sheetWords = {
   missingStrength: "fehlt: die Konzentration der Lösung im Betrieb",
   doseWithFactor: (dose, bench, factor, runs) =>
     `${dose} (Labor ${bench} × Übertragungsfaktor ${factor} aus ${counted(runs, "Betriebsversuch", "Betriebsversuchen")})`,
-  makeUp: (flow) => `Ansatzwasser ${flow}`,
+  makeUp: (flow) => `Ansetzwasser ${flow}`,
   makeUpAndCarrier: (makeUp, carrier, pct) =>
-    `Ansatzwasser ${makeUp}, Trägerwasser ${carrier} auf ${pct} % WS`,
+    `Ansetzwasser ${makeUp}, Nachverdünnungswasser ${carrier} auf ${pct} % WS`,
   pctActive: (pct) => `${pct} % WS`,
   pctAsSupplied: (pct) => `${pct} % Handelsware`,
   caught: {

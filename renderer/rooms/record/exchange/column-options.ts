@@ -1,5 +1,6 @@
 import { responses } from "../../../../src/responses/registry.ts";
 import { fieldLabel } from "../../../../src/exchange/column-words.ts";
+import { exchangeRoomWords } from "../../../../src/words/exchange-room.ts";
 import {
   ignored,
   slots,
@@ -8,6 +9,8 @@ import {
   type DoseUnit,
   type Field,
 } from "../../../../src/exchange/columns.ts";
+
+const words = exchangeRoomWords.columns;
 
 interface Choice {
   value: string;
@@ -27,17 +30,17 @@ const fieldsOf = (wanted: (typeof responses)[number]["group"]) =>
 /** What a column may be taken for, with what a technician needs first; the rest is for files of our own. */
 export const columnGroups: { label: string; choices: Choice[] }[] = [
   {
-    label: "Doses",
+    label: words.groups.doses,
     choices: [
-      { value: "dose_a", label: "dose of polymer A" },
-      { value: "dose_b", label: "dose of polymer B" },
+      { value: "dose_a", label: words.doseA },
+      { value: "dose_b", label: words.doseB },
       ...(["planned_dose_a_kg_per_t", "planned_dose_b_kg_per_t"] as const).map((field) => ({
         value: field,
         label: fieldLabel(field),
       })),
     ],
   },
-  group("The jar", [
+  group(words.groups.jar, [
     "jar",
     "series",
     "order",
@@ -58,24 +61,24 @@ export const columnGroups: { label: string; choices: Choice[] }[] = [
     "mixed_slow_s",
     "mixed_pours",
   ]),
-  group("Filtrate", fieldsOf("filtrate")),
-  group("Drainage and cake", fieldsOf("drainage-and-cake")),
+  group(words.groups.filtrate, fieldsOf("filtrate")),
+  group(words.groups.drainageAndCake, fieldsOf("drainage-and-cake")),
   group(
-    "Reasons and notes of readings",
+    words.groups.reasonsAndNotes,
     slots.flatMap((slot): Field[] => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`]),
   ),
 ];
 
 export const unitChoices: { value: DoseUnit; label: string }[] = [
-  { value: "kg-per-t", label: "kg/t of dry solids" },
-  { value: "lb-per-short-ton", label: "lb/short ton of dry solids" },
-  { value: "mg-per-l-feed", label: "mg/L of feed sludge" },
-  { value: "ml-solution", label: "mL of stock solution" },
+  { value: "kg-per-t", label: words.units["kg-per-t"] },
+  { value: "lb-per-short-ton", label: words.units["lb-per-short-ton"] },
+  { value: "mg-per-l-feed", label: words.units["mg-per-l-feed"] },
+  { value: "ml-solution", label: words.units["ml-solution"] },
 ];
 
 export const basisChoices: { value: DoseBasis; label: string }[] = [
-  { value: "active", label: "active polymer" },
-  { value: "as-supplied", label: "product as supplied" },
+  { value: "active", label: words.bases.active },
+  { value: "as-supplied", label: words.bases["as-supplied"] },
 ];
 
 /** A column's use as the value of its list, and back. A dose begins with its unit and basis open. */

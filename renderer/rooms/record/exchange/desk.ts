@@ -1,5 +1,7 @@
 import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import { bad, good, type Outcome } from "../../../../src/outcome.ts";
+import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
+import { spokenLanguage } from "../../../../src/words/language.ts";
 import type { Question, QuestionName, Questions, WorkerAnswer } from "./messages.ts";
 
 /** The screen's end of the worker that reads and writes files. */
@@ -35,7 +37,7 @@ export function openDesk(): Desk {
       waiting.delete(answer.id);
       settle?.((answer.ok ? good(answer.value) : bad(answer.message)) as Outcome<never>);
     });
-    started.addEventListener("error", () => end("This file could not be worked on. Nothing was changed."));
+    started.addEventListener("error", () => end(words.notWorkable));
     return started;
   }
 
@@ -52,10 +54,10 @@ export function openDesk(): Desk {
       worker ??= start();
       lastId += 1;
       const id = lastId;
-      const question = { id, name, asked } as Question;
+      const question = { id, name, language: spokenLanguage(), asked } as Question;
       worker.postMessage(question);
       return new Promise((resolve) => waiting.set(id, resolve as (outcome: Outcome<never>) => void));
     },
-    end: () => end("Cancelled. Nothing was changed."),
+    end: () => end(words.cancelled),
   };
 }

@@ -5,6 +5,7 @@ import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
 import type { StudyState } from "../../../../src/study/schema/records.ts";
+import type { Language } from "../../../../src/words/language.ts";
 
 /** A file as it was found: what can be chosen in it. */
 export interface FoundFile {
@@ -51,7 +52,7 @@ export interface Questions {
 }
 export type QuestionName = keyof Questions;
 export type Question = {
-  [N in QuestionName]: { id: number; name: N; asked: Questions[N]["asked"] };
+  [N in QuestionName]: { id: number; name: N; language: Language; asked: Questions[N]["asked"] };
 }[QuestionName];
 export type WorkerAnswer =
   /** some of the commands of a plan, before the answer itself, which then holds none: one at once would block the screen */

@@ -4,6 +4,7 @@ import { limits } from "../../../../src/exchange/limits.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
 import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
+import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
 import { useSelection } from "../../../stores/selection.ts";
 import { useStudy } from "../../../stores/study.ts";
 import { openDesk } from "./desk.ts";
@@ -73,7 +74,9 @@ export function useImport() {
       sampleVolumeMl: chosen.sampleVolumeMl ?? pattern?.sampleVolumeMl ?? null,
     };
   });
-  const plainName = computed(() => fileName.value.replace(/\.[^.]*$/, "").slice(0, 120) || "import");
+  const plainName = computed(
+    () => fileName.value.replace(/\.[^.]*$/, "").slice(0, 120) || words.fallbackName,
+  );
 
   function clear(): void {
     turn += 1;
@@ -114,16 +117,16 @@ export function useImport() {
     newName.value = plainName.value;
     choice.value = {};
     if (file.size > limits.fileBytes) {
-      trouble.value = `This file is larger than ${limits.fileBytes / 1024 / 1024} MB. Keep only the rows of the jars, or split it.`;
+      trouble.value = words.tooLarge(limits.fileBytes / 1024 / 1024);
       return;
     }
     const mine = ++turn;
-    busy.value = "Reading the file…";
+    busy.value = words.readingFile;
     const bytes = await file.arrayBuffer().catch(() => null);
     if (mine !== turn) return;
     if (bytes === null) {
       busy.value = "";
-      trouble.value = "This file could not be read: look whether another program holds it open.";
+      trouble.value = words.notReadable;
       return;
     }
     const read = await desk.ask("read", { bytes, name: file.name });
@@ -153,7 +156,7 @@ export function useImport() {
     const { state } = study;
     if (!table.value || !state) return;
     const mine = ++planTurn;
-    busy.value = "Reading the rows…";
+    busy.value = words.readingRows;
     const answer = await desk.ask("plan", {
       sheet: sheet.value,
       headLine: headLine.value,
@@ -212,7 +215,7 @@ export function useImport() {
           })
         : await study.run(value.command);
     adding.value = null;
-    if (!outcome) return void (stopped.value = "Cancelled. Nothing was added.");
+    if (!outcome) return void (stopped.value = words.notAdded);
     if (!outcome.ok) return void (trouble.value = outcome.message);
     const names = [...value.counts.newSeries, ...value.counts.intoSeries];
     clear();

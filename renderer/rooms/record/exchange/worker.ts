@@ -4,6 +4,9 @@ import { readSheetFile, type SheetFile } from "../../../../src/exchange/sheet-fi
 import { bad, good, type Outcome } from "../../../../src/outcome.ts";
 import { exportFile } from "../../../../src/study/exchange/export-file.ts";
 import { planImport } from "../../../../src/study/exchange/import-plan.ts";
+import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
+import { speak, spokenLanguage } from "../../../../src/words/language.ts";
+import { tableOf as tableOfLanguage } from "../../../../src/words/table-of.ts";
 import { newId } from "../../../stores/ids.ts";
 import type { Question, QuestionName, Questions, WorkerAnswer } from "./messages.ts";
 
@@ -20,7 +23,7 @@ type Answers = {
 
 function sheetAt(index: number): Outcome<Grid> {
   const sheet = file?.sheets[index];
-  return sheet ? good(sheet) : bad("Choose the file again.");
+  return sheet ? good(sheet) : bad(words.chooseAgain);
 }
 
 const answers: Answers = {
@@ -81,13 +84,16 @@ function inParts(id: number, answered: Questions["plan"]["answered"]): Questions
 }
 
 addEventListener("message", (event: MessageEvent<Question>) => {
-  const { id, name, asked } = event.data;
+  const { id, name, language, asked } = event.data;
   const work = answers[name] as (
     asked: Question["asked"],
   ) => Promise<Outcome<Questions[QuestionName]["answered"]>> | Outcome<Questions[QuestionName]["answered"]>;
   void Promise.resolve()
+    .then(async () => {
+      if (spokenLanguage() !== language) speak(language, await tableOfLanguage(language));
+    })
     .then(() => work(asked))
-    .catch(() => bad("Something in Flocwright itself failed while reading this file. Nothing was changed."))
+    .catch(() => bad(words.failed))
     .then((outcome) => {
       if (outcome.ok && "plan" in outcome.value) outcome = good(inParts(id, outcome.value));
       const answer: WorkerAnswer = outcome.ok

@@ -1,3 +1,4 @@
+import { guideWords as words } from "../../../words/guide.ts";
 import type { RecordOf, StudyState } from "../../schema/records.ts";
 import { seriesChain, type JarChain, type SeriesChain } from "../jars.ts";
 import { sampleChain } from "../sample.ts";
@@ -36,9 +37,9 @@ export function benchSteps(
   return [
     {
       key: "sample",
-      title: "Take down the sample",
+      title: words.titles.sample,
       done: sampleId !== null && state.sample[sampleId] !== undefined,
-      why: "Every dose is polymer per dry solids, so the sludge comes first.",
+      why: words.sample,
       aim: { room: "sample", target: "add sample" },
     },
     solidsStep(state, sampleId),
@@ -51,10 +52,10 @@ export function benchSteps(
 }
 
 function solidsStep(state: StudyState, sampleId: string | null): StepState {
-  const step = { key: "solids", title: "Weigh the dishes" };
+  const step = { key: "solids", title: words.titles.solids };
   const aim = (target: string): GuideAim => ({ room: "sample", target });
   if (sampleId === null || !state.sample[sampleId])
-    return { ...step, done: false, why: "The dishes give the total solids.", aim: aim("add dish") };
+    return { ...step, done: false, why: words.solids.dishes, aim: aim("add dish") };
   const { totalSolids, dishes } = sampleChain(state, sampleId);
   const empty = dishes
     .filter(({ dish }) => dish.leftOut === null)
@@ -66,7 +67,7 @@ function solidsStep(state: StudyState, sampleId: string | null): StepState {
   return {
     ...step,
     done: totalSolids.value !== null,
-    why: "Empty, with wet sludge, dried: the three masses give the total solids. A moisture balance may stand in meanwhile.",
+    why: words.solids.masses,
     aim: aim(empty[0] ?? "add dish"),
   };
 }
@@ -77,11 +78,9 @@ function productStep(state: StudyState, stocks: Stock[]): StepState {
   const unknown = products.find(({ activePct }) => activePct === null);
   return {
     key: "product",
-    title: "Say what the polymer is",
+    title: words.titles.product,
     done: products.length > 0 && !unknown,
-    why: unknown
-      ? `Enter the active share of ${unknown.label}: it stands on the supplier's certificate.`
-      : "A dose counts active polymer only, so the product and its active share are needed.",
+    why: unknown ? words.product.active(unknown.label) : words.product.needed,
     aim: { room: "sample", target: unknown ? `product ${unknown.id} activePct` : "add product" },
   };
 }
@@ -95,23 +94,23 @@ function stockStep(state: StudyState, stocks: Stock[]): StepState {
   const field = open ? (fields.find((name) => open[name] === null) ?? "neatMassG") : null;
   return {
     key: "stock",
-    title: "Make the stock solution",
+    title: words.titles.stock,
     done: stocks.length > 0 && !open,
     why: open
-      ? `${open.label}: ${stockChain(state, open.id).active.missing ?? "enter the density of the solution"}.`
-      : "The jars are dosed from a solution of known strength: neat product weighed into water.",
+      ? words.stock.open(open.label, stockChain(state, open.id).active.missing ?? words.stock.enterDensity)
+      : words.stock.needed,
     aim: { room: "sample", target: open ? `stock ${open.id} ${field}` : "add stock" },
   };
 }
 
 function seriesStep(series: Series | null, chain: SeriesChain | null): StepState {
-  const step = { key: "series", title: "Start a series and lay out its doses" };
+  const step = { key: "series", title: words.titles.series };
   const at = (target: string): GuideAim => ({ room: "bench", target });
   if (!series || !chain)
     return {
       ...step,
       done: false,
-      why: "A series is a row of jars from one sample, each at its own dose.",
+      why: words.series.needed,
       aim: at("add series"),
     };
   const used = chain.jars.filter(({ jar }) => jar.leftOut === null);
@@ -121,30 +120,30 @@ function seriesStep(series: Series | null, chain: SeriesChain | null): StepState
     return {
       ...step,
       done,
-      why: "Pick the stock solution the jars are dosed from.",
+      why: words.series.pickStock,
       aim: at(`series ${series.id} stockA`),
     };
   if (series.sampleVolumeMl === null)
     return {
       ...step,
       done,
-      why: "Say how much sludge each jar holds.",
+      why: words.series.volume,
       aim: at(`series ${series.id} sampleVolumeMl`),
     };
   if (used.length === 0)
     return {
       ...step,
       done,
-      why: "Plan a ladder of doses and lay out its jars, or add jars with doses of your own.",
+      why: words.series.layOut,
       aim: at("lay out jars"),
     };
   return { ...step, done, why: undosedWords(undosed), aim: undosedAim(undosed) };
 }
 
 function undosedWords(jar: JarChain | undefined): string {
-  if (!jar) return "Every jar has its dose.";
+  if (!jar) return words.series.allDosed;
   const figure = jar.doseA.value === null ? jar.doseA : jar.doseB;
-  return `Jar ${jar.jar.label} has no dose: ${figure.missing ?? "enter its syringe volume"}.`;
+  return words.series.undosed(jar.jar.label, figure.missing ?? words.series.enterSyringe);
 }
 
 function undosedAim(jar: JarChain | undefined): GuideAim {
@@ -162,11 +161,9 @@ function readingsStep(chain: SeriesChain | null): StepState {
   const column = readingOrder.find((name) => chain?.series.readings.some((one) => one === name));
   return {
     key: "readings",
-    title: "Read the jars",
+    title: words.titles.readings,
     done: used.length > 0 && !next,
-    why: next
-      ? `Jar ${next.jar.label} is next in the running order; ${unread.length} ${unread.length === 1 ? "jar has" : "jars have"} no reading yet. "Run the jars" leads through mixing and timing.`
-      : "Mix, drain and read each jar: filtrate, drainage, cake.",
+    why: next ? words.readings.next(next.jar.label, unread.length) : words.readings.needed,
     aim: {
       room: "bench",
       target: "next empty",
@@ -178,14 +175,14 @@ function readingsStep(chain: SeriesChain | null): StepState {
 function curveStep(curves: CurvesSoFar): StepState {
   return {
     key: "curve",
-    title: "Get a curve that says a dose",
+    title: words.titles.curve,
     done: curves.word === "found",
     why:
       curves.word === "running"
-        ? "The curves are being fitted."
+        ? words.curve.running
         : curves.word === "refused"
-          ? `${asSentence(curves.sentence)} More jars help, or pick a dose by your own judgement in the Dose room.`
-          : "As soon as enough jars are read, each response is drawn against the dose.",
+          ? words.curve.refused(asSentence(curves.sentence))
+          : words.curve.needed,
     aim: { room: "curves", target: "verdicts" },
   };
 }

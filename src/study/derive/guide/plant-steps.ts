@@ -1,3 +1,4 @@
+import { guideWords as words } from "../../../words/guide.ts";
 import type { StudyState } from "../../schema/records.ts";
 import { decisionChain } from "../decision.ts";
 import { missingFor, type PlantPolymer } from "../plant-polymer.ts";
@@ -14,9 +15,9 @@ export function plantSteps(state: StudyState, seriesId: string | null): StepStat
   return [
     {
       key: "dose",
-      title: "Pick a dose and approve it",
+      title: words.titles.dose,
       done: decision !== null,
-      why: "Look at the limits and the cost at each dose, then approve one with a reason and your name.",
+      why: words.dose,
       aim: { room: "dose", target: "pick dose a" },
     },
     feedStep(plant),
@@ -40,11 +41,9 @@ function feedStep(plant: PlantChain | null): StepState {
   const open = plant?.cases[0];
   return {
     key: "feed",
-    title: "Enter the feed",
+    title: words.titles.feed,
     done: known,
-    why: open
-      ? asSentence(open.feed.missing ?? "the feed is known")
-      : "How much sludge the machine is fed in an hour turns the dose into a rate.",
+    why: open ? asSentence(open.feed.missing ?? words.feed.known) : words.feed.needed,
     aim: at(open ? `feed ${open.feedCase.id} ${flowEntry[open.feedCase.flowFrom]}` : "add feed"),
   };
 }
@@ -60,7 +59,7 @@ function makeDownAim({ product, benchProduct, makeDown }: PlantPolymer): GuideAi
 }
 
 function pumpStep(plant: PlantChain | null, seriesId: string | null): StepState {
-  const step = { key: "pump", title: "Make-down and pump" };
+  const step = { key: "pump", title: words.titles.pump };
   const polymers = plant?.polymers ?? [];
   if (plant?.missing && polymers.length === 0)
     return {
@@ -77,7 +76,7 @@ function pumpStep(plant: PlantChain | null, seriesId: string | null): StepState 
     return {
       ...step,
       done: polymers.length > 0,
-      why: "Say how the plant makes the polymer down, and draw its pump down at a few settings.",
+      why: words.pump.needed,
       aim: at("add pump"),
     };
   const { pump } = unpumped;
@@ -85,8 +84,8 @@ function pumpStep(plant: PlantChain | null, seriesId: string | null): StepState 
     ...step,
     done: false,
     why: pump
-      ? `${asSentence(`${pump.pump.label}: ${pump.line.ok ? "" : pump.line.message}`)} Catch what it gives in a timed minute, at two settings or more.`
-      : `Add the pump that moves ${unpumped.product?.label ?? "the polymer"}.`,
+      ? words.pump.draw(asSentence(words.pump.of(pump.pump.label, pump.line.ok ? "" : pump.line.message)))
+      : words.pump.add(unpumped.product?.label ?? words.pump.thePolymer),
     aim: at(pump ? `add draw-down ${pump.pump.id}` : "add pump"),
   };
 }
@@ -100,13 +99,13 @@ function settingsStep(plant: PlantChain | null): StepState {
   const refused = usual?.polymers.find(({ setting }) => setting && setting.pct === null);
   return {
     key: "settings",
-    title: "Read the pump settings",
+    title: words.titles.settings,
     done: set,
     why: refused
-      ? "The flow that is needed lies outside the settings the pump was drawn down at: take draw-downs further out, or change the solution's strength."
+      ? words.settings.outside
       : usual && !usual.rates.ok
         ? asSentence(usual.rates.message)
-        : "With a dose, the feed and a pump line the setting follows.",
+        : words.settings.needed,
     aim: at("settings"),
   };
 }

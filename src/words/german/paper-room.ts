@@ -1,0 +1,19 @@
+import type { paperRoomWords } from "../paper-room.ts";
+
+export const paperRoom: typeof paperRoomWords = {
+  paper: "Papier",
+  sizes: { A4: "A4", Letter: "Letter" },
+  savePdf: "Als PDF speichern",
+  saveHtml: "Als HTML speichern",
+  print: "Drucken",
+  pdfSaved: "Das PDF ist gespeichert.",
+  backToPlant: "Zurück zum Betrieb",
+  forFeed: "Für Zulauf",
+  feedOf: (label, size) => `${label} (${size})`,
+  noSeries: "Es gibt noch keine Reihe, also nichts einzustellen.",
+  fittingOne: "Der Bericht entsteht: Seine Kurven werden angepasst.",
+  fitting: (number, total) => `Der Bericht entsteht: Reihe ${number} von ${total} wird angepasst.`,
+  cancelled: "Der Bericht wurde abgebrochen. Es wurde nichts geändert.",
+  make: "Bericht erstellen",
+  failed: "Der Bericht ließ sich nicht erstellen.",
+};

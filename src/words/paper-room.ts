@@ -1,0 +1,21 @@
+import { area } from "./language.ts";
+
+/** What stands around a paper on the screen: its tools, and how far its making is. */
+export const paperRoomWords = area("paperRoom", {
+  paper: "Paper",
+  sizes: { A4: "A4", Letter: "Letter" },
+  savePdf: "Save as PDF",
+  saveHtml: "Save as HTML",
+  print: "Print",
+  pdfSaved: "The PDF is saved.",
+  backToPlant: "Back to the plant",
+  forFeed: "For feed",
+  feedOf: (label: string, size: string) => `${label} (${size})`,
+  noSeries: "There is no series yet, so there is nothing to set.",
+  fittingOne: "Making the report: its curves are being fitted.",
+  fitting: (number: number, total: number) =>
+    `Making the report: series ${number} of ${total} is being fitted.`,
+  cancelled: "The report was cancelled. Nothing was changed.",
+  make: "Make the report",
+  failed: "The report could not be made.",
+});
