@@ -18,12 +18,17 @@ import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
+import { mixingPlaces } from "./mixing-places.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
+import { plantMade } from "./plant-made.ts";
+import { plantRuns } from "./plant-runs.ts";
+import { plantTrials } from "./plant-trials.ts";
+import { plantWatch } from "./plant-watch.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
@@ -34,6 +39,7 @@ import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
 import { schema, issues } from "./schema.ts";
 import { service } from "./service.ts";
+import { settingTable } from "./setting-table.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
 import { shell } from "./shell.ts";
@@ -45,6 +51,7 @@ import { summaries } from "./summaries.ts";
 import { supplyFigures } from "./supply-figures.ts";
 import { unitChain } from "./unit-chain.ts";
 import { warnings } from "./warnings.ts";
+import { watchReport } from "./watch-report.ts";
 
 /** German: every area of texts. A missing area or text fails the types or the test of the words. */
 export const german: LanguageTable = {
@@ -69,6 +76,7 @@ export const german: LanguageTable = {
   jarTable,
   kinds,
   machineChain,
+  mixingPlaces,
   models,
   numberEntry,
   onPaper,
@@ -76,6 +84,10 @@ export const german: LanguageTable = {
   plantDose,
   plantFormulas,
   plantInputs,
+  plantMade,
+  plantRuns,
+  plantTrials,
+  plantWatch,
   pumpChain,
   pumpReport,
   qualityFlags,
@@ -86,6 +98,7 @@ export const german: LanguageTable = {
   sampleRoom,
   schema,
   service,
+  settingTable,
   sheet,
   sheets,
   shell,
@@ -99,4 +112,5 @@ export const german: LanguageTable = {
   unitChain,
   verdicts,
   warnings,
+  watchReport,
 };
