@@ -146,7 +146,6 @@ export const plantTrialWords = area("plantTrials", {
     signals: { above: "above", below: "below", run: "run" },
     controlLimits: "control limits",
     limits: "limits of the drift watch",
-    range: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}`,
     formula: "middle ± 3 x mean moving range / 1.128, from all runs before the latest",
     before: "runs before the latest",
     mean: "mean of them",

@@ -35,6 +35,6 @@ export const settingTableWords = area("settingTable", {
   range: (low: string, high: string) => `${low} to ${high}`,
   open: "open",
   /** what a pump moves and how its draw-downs are measured, as they stand in an approval */
-  codes: { neat: "neat", solution: "solution", ml: "ml", g: "g", "% stroke": "% stroke" },
+  codes: { neat: "neat", solution: "solution", ml: "ml", g: "g" },
   states: { none: "not approved", approved: "approved", stale: "out of date" },
 });

@@ -1,3 +1,4 @@
+import { pumpChainWords } from "../../words/pump-chain.ts";
 import { settingTableWords } from "../../words/setting-table.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { fluidOf } from "./plant-pump.ts";
@@ -89,7 +90,7 @@ function nameOf(letter: string, key: InputKey): string {
 function shown(input: string, value: SnapshotValue["value"]): string {
   if (value === null) return settingTableWords.nothing;
   if (typeof value === "number") return String(Number(value.toPrecision(5)));
-  const codes: Record<string, string> = settingTableWords.codes;
+  const codes: Record<string, string> = { ...settingTableWords.codes, ...pumpChainWords.units };
   if (input === "unit")
     return value
       .split(", ")

@@ -23,9 +23,12 @@ import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
+import { plantForms } from "./plant-forms.ts";
 import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
 import { plantMade } from "./plant-made.ts";
+import { plantPumps } from "./plant-pumps.ts";
+import { plantRoom } from "./plant-room.ts";
 import { plantRuns } from "./plant-runs.ts";
 import { plantTrials } from "./plant-trials.ts";
 import { plantWatch } from "./plant-watch.ts";
@@ -82,9 +85,12 @@ export const german: LanguageTable = {
   onPaper,
   plantChain,
   plantDose,
+  plantForms,
   plantFormulas,
   plantInputs,
   plantMade,
+  plantPumps,
+  plantRoom,
   plantRuns,
   plantTrials,
   plantWatch,

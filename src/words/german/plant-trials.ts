@@ -147,7 +147,6 @@ export const plantTrials: typeof plantTrialWords = {
     signals: { above: "darüber", below: "darunter", run: "Folge" },
     controlLimits: "Eingriffsgrenzen",
     limits: "Grenzen der Driftüberwachung",
-    range: (low, high, unit) => `${low} bis ${high} ${unit}`,
     formula: "Mitte ± 3 x mittlere gleitende Spannweite / 1.128, aus allen Versuchen vor dem letzten",
     before: "Versuche vor dem letzten",
     mean: "ihr Mittelwert",

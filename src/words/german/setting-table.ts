@@ -32,6 +32,6 @@ export const settingTable: typeof settingTableWords = {
   nothing: "leer",
   range: (low, high) => `${low} bis ${high}`,
   open: "offen",
-  codes: { neat: "Handelsware", solution: "Lösung", ml: "ml", g: "g", "% stroke": "% Hub" },
+  codes: { neat: "Handelsware", solution: "Lösung", ml: "ml", g: "g" },
   states: { none: "nicht freigegeben", approved: "freigegeben", stale: "überholt" },
 };
