@@ -113,7 +113,7 @@ export const plantForms: typeof plantFormWords = {
     makeDownFirst: "Zuerst angeben, wie das Polymer im Betrieb angesetzt wird.",
     compare: "Einmischen vergleichen",
     mixedIn: "Eingemischt in",
-    places: { "in-line": "ein Rohr: Ventil oder statischer Mischer", tank: "einen Rührbehälter" },
+    places: { "in-line": "Rohr (Ventil, Mischer)", tank: "Rührbehälter" },
     jarPowerNumber: "Rührblatt am Becher, Leistungskennzahl",
     jarDiameter: "Rührblatt am Becher, Durchmesser",
     stirrer: "Rührer der Becher",

@@ -55,7 +55,7 @@ export const plantRoom: typeof plantRoomWords = {
     active: "Wirksubstanz",
     factor: (dose, factor, runs) =>
       `Labordosis ${dose} x Faktor ${factor} aus ${counted(runs, "Betriebsversuch", "Betriebsversuchen")}.`,
-    cylinderTime: "Zeit am Messzylinder",
+    cylinderTime: "Auffangzeit",
     inCylinder: "Im Messzylinder",
     amount: (amount, unit, seconds) => `${amount} ${unit} in ${seconds} s`,
     goodFrom: (low, high) => `, gut von ${low} bis ${high}.`,
@@ -89,7 +89,7 @@ export const plantRoom: typeof plantRoomWords = {
     caughtAt: (amount, seconds, setting, low, high) =>
       `${amount} in ${seconds} s bei ${setting}; gut von ${low} bis ${high} (95 % einer Auslitermessung).`,
     band: "Band dieser Prüfung",
-    how: "Den Förderstrom der Pumpe bei dieser Einstellung und normalem Gegendruck mindestens 30 s lang auffangen. Tropfen auffangen.",
+    how: "Den Förderstrom der Pumpe bei dieser Einstellung und normalem Gegendruck mindestens 30 s lang auffangen. Nichts auf den Boden tropfen lassen.",
     means: "Davon abgesehen bedeutet das Aufgefangene",
     dose: "Dosis des Aufgefangenen",
     range: (low, high) => `(${low} bis ${high}, aus TR, Gehalt, Dichte und Anpassung)`,
@@ -104,8 +104,8 @@ export const plantRoom: typeof plantRoomWords = {
     rowMade: (solids) => `Einstellungen bei ${solids} % TR`,
     cell: (flow, setting) => `${flow}: ${setting}`,
     noLine: "keine Gerade",
-    above: "über Nachweis",
-    below: "unter Nachweis",
+    above: "über Bereich",
+    below: "unter Bereich",
     drifting: "Pumpe und Zulaufstrom bleiben, während sich der Feststoff ändert:",
     gives: (solids, dose) => `${solids} % ergibt ${dose}`,
   },
