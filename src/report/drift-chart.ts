@@ -1,3 +1,4 @@
+import { plantWatchWords } from "../words/plant-watch.ts";
 import { axis } from "./axis.ts";
 import { spread } from "./dose-axes.ts";
 import type { Drawing } from "./drawing.ts";
@@ -58,11 +59,11 @@ export function driftDrawing(chart: PrintedDrift, number: (value: number) => str
   return {
     width,
     height,
-    label: `${chart.title}, in order of time. ${chart.sentence}`,
+    label: plantWatchWords.drawing(chart.title, chart.sentence),
     body: markup`<g stroke="#000" fill="none"><path d="M${px(left)} ${px(top)}V${px(bottom)}H${px(right)}"/>${y.ticks.map((at) => markup`<path d="M${px(left)} ${px(y.at(at))}h-5"/>`)}</g>
 <g text-anchor="end">${y.ticks.map((at) => markup`<text x="${px(left - 8)}" y="${px(y.at(at) + 4)}">${number(at)}</text>`)}</g>
 <text transform="rotate(-90 14 ${px((top + bottom) / 2)})" x="14" y="${px((top + bottom) / 2)}" text-anchor="middle">${chart.valueLabel}</text>
-<text x="${px((left + right) / 2)}" y="${px(height - 6)}" text-anchor="middle">routine runs in order of time</text>
+<text x="${px((left + right) / 2)}" y="${px(height - 6)}" text-anchor="middle">${plantWatchWords.orderOfTime}</text>
 ${chart.limits.map(({ name, value, strong }, i) => markup`<path d="M${px(left)} ${px(y.at(value))}H${px(right)}" stroke="#000" stroke-width="1" stroke-dasharray="${strong ? "none" : "6 4"}"/><text x="${px(right + 5)}" y="${px(names[i]! + 4)}" font-size="10">${name} ${number(value)}</text>`)}
 <path d="M${chart.runs.map(({ value }, i) => `${px(x(i))} ${px(y.at(value))}`).join("L")}" fill="none" stroke="#000" stroke-width="1.2"/>
 ${chart.runs.map(({ value, label, signal }, i) =>

@@ -11,6 +11,7 @@ import { calibrationWords } from "./sheet-basis.ts";
 import { facts, table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
 import { onPaperWords } from "../words/on-paper.ts";
+import { pumpChainWords } from "../words/pump-chain.ts";
 import { pumpReportWords } from "../words/pump-report.ts";
 
 const byId = <T extends { id: string }>(records: Readonly<Record<string, T>>): T[] =>
@@ -82,7 +83,7 @@ ${facts([
 ${table(
   pumpReportWords.draws.caption,
   [
-    { head: pumpReportWords.draws.setting(pump.settingUnit) },
+    { head: pumpReportWords.draws.setting(pumpChainWords.units[pump.settingUnit]) },
     { head: pumpReportWords.draws.caught(unit), number: true },
     { head: pumpReportWords.draws.seconds, number: true },
     { head: pumpReportWords.draws.flow(unit), number: true },

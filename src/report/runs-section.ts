@@ -1,5 +1,7 @@
 import { factorsOf, type FactorChain } from "../study/derive/plant-factor.ts";
-import { runsOf, wayWords, type RunChain, type RunPolymer } from "../study/derive/plant-runs.ts";
+import { runsOf, type RunChain, type RunPolymer } from "../study/derive/plant-runs.ts";
+import { plantRunWords } from "../words/plant-runs.ts";
+import type { DoseWay } from "../plant/run-dose.ts";
 import { driftChain, watched, type Watched } from "../study/derive/plant-watch.ts";
 import type { StudyState } from "../study/schema/records.ts";
 import { markup, type Markup } from "./markup.ts";
@@ -63,7 +65,7 @@ export function plantRuns(
       },
       {
         caption: "Dose of each run by every way that was logged, kg/t active",
-        heads: ["run", "polymer", ...Object.values(wayWords), "ways differ by", "bench dose"],
+        heads: ["run", "polymer", ...Object.values(plantRunWords.ways), "ways differ by", "bench dose"],
         rows: runs.flatMap((chain) => chain.polymers.map((polymer) => wayRow(chain, polymer, words))),
       },
     ],
@@ -106,7 +108,7 @@ function wayRow({ run }: RunChain, polymer: RunPolymer, words: PaperWords): stri
   return [
     run.label,
     benchProduct.label,
-    ...(Object.keys(wayWords) as (keyof typeof wayWords)[]).map((way) => {
+    ...(Object.keys(plantRunWords.ways) as DoseWay[]).map((way) => {
       const dose = found?.differences.find((one) => one.way === way);
       if (dose) return `${words.number(dose.doseKgPerT, 3)}${found?.from === way ? " (counts)" : ""}`;
       return `not had: ${lacking.find((one) => one.way === way)?.missing ?? "not logged"}`;

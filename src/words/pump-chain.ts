@@ -17,6 +17,7 @@ export const pumpChainWords = area("pumpChain", {
   enterHeldSpeed: "enter the speed at which the pump is to be run",
   enterZeroStroke: "enter the stroke at which the pump stops delivering (0 for an ideal one)",
   enterSpeeds: "enter the speed of each draw-down",
+  units: { "%": "%", Hz: "Hz", mm: "mm", "% stroke": "% stroke" },
   strokeAtHeldSpeed: "% stroke at the held speed",
   strokeAtSpeed: (speedPct: number) => `% stroke at ${speedPct} % speed`,
   noMoment: "no draw-down says when it was taken",

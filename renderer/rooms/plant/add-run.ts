@@ -1,4 +1,5 @@
 import { runsOf } from "../../../src/study/derive/plant-runs.ts";
+import { plantTrialWords } from "../../../src/words/plant-trials.ts";
 import { useChain } from "../../stores/chain.ts";
 import { useEdit } from "../../stores/edit.ts";
 import { newId } from "../../stores/ids.ts";
@@ -21,10 +22,10 @@ export function useAddRun() {
     const runs = runsOf(study.state, seriesId);
     const names = new Set(runs.map(({ run }) => run.label.toLowerCase()));
     let number = runs.length + 1;
-    while (names.has(`run ${number}`)) number += 1;
-    const label = name && !names.has(name.toLowerCase()) ? name : `Run ${number}`;
+    while (names.has(plantTrialWords.newRun(number).toLowerCase())) number += 1;
+    const label = name && !names.has(name.toLowerCase()) ? name : plantTrialWords.newRun(number);
     const polymers = (chain.plant?.polymers ?? []).filter(({ makeDown }) => makeDown);
-    const outcome = await edit.together(`log plant run ${label}`, [
+    const outcome = await edit.together(plantTrialWords.logged(label), [
       {
         do: "add",
         kind: "plantRun",

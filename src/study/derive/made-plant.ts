@@ -1,14 +1,13 @@
 import type { PumpLine } from "../../plant/pump-line.ts";
+import { plantMadeWords } from "../../words/plant-made.ts";
 import type { Made, MadeInput } from "./figure.ts";
-
-const calibration = "pump line by least squares; trade formulas, section 7";
 
 function lineInputs(line: PumpLine, unit: string): MadeInput[] {
   return [
-    { name: "line, intercept", value: line.intercept, unit },
-    { name: "line, slope", value: line.slope, unit: `${unit} a step of the setting` },
-    { name: "lowest setting drawn down", value: line.tested.low, unit: "" },
-    { name: "highest setting drawn down", value: line.tested.high, unit: "" },
+    { name: plantMadeWords.intercept, value: line.intercept, unit },
+    { name: plantMadeWords.slope, value: line.slope, unit: plantMadeWords.aStep(unit) },
+    { name: plantMadeWords.lowest, value: line.tested.low, unit: "" },
+    { name: plantMadeWords.highest, value: line.tested.high, unit: "" },
   ];
 }
 
@@ -22,16 +21,15 @@ export function settingRowMade(input: {
   flowUnit: string;
 }): Made {
   return {
-    formula:
-      "load = feed flow x 1000 x density x TS; pump flow = flow of the case x load / load of the case; setting = (flow - intercept) / slope on a straight line; nothing outside the settings drawn down",
+    formula: plantMadeWords.row.formula,
     inputs: [
-      { name: "total solids of this row", value: input.totalSolidsPct, unit: "%" },
-      { name: "density of the feed", value: input.densityKgPerL, unit: "kg/L" },
-      { name: "pump flow of the case", value: input.flowOfCase, unit: input.flowUnit },
-      { name: "dry solids of the case", value: input.loadOfCase, unit: "kg/h" },
+      { name: plantMadeWords.row.totalSolids, value: input.totalSolidsPct, unit: "%" },
+      { name: plantMadeWords.row.density, value: input.densityKgPerL, unit: "kg/L" },
+      { name: plantMadeWords.row.pumpFlow, value: input.flowOfCase, unit: input.flowUnit },
+      { name: plantMadeWords.row.drySolids, value: input.loadOfCase, unit: "kg/h" },
       ...lineInputs(input.line, input.flowUnit),
     ],
-    source: calibration,
+    source: plantMadeWords.calibration,
   };
 }
 
@@ -45,16 +43,15 @@ export function stepMade(input: {
   flowUnit: string;
 }): Made {
   return {
-    formula:
-      "dose = factor x bench dose x (1 + n x step); setting = (flow for that dose - intercept) / slope",
+    formula: plantMadeWords.step.formula,
     inputs: [
-      { name: "bench dose", value: input.benchDoseKgPerT, unit: "kg/t" },
-      { name: "factor", value: input.factor ?? "none known, taken as 1", unit: "" },
-      { name: "step", value: input.stepPct, unit: "%" },
-      { name: "dose of this step", value: input.doseKgPerT, unit: "kg/t" },
+      { name: plantMadeWords.step.benchDose, value: input.benchDoseKgPerT, unit: "kg/t" },
+      { name: plantMadeWords.step.factor, value: input.factor ?? plantMadeWords.step.noFactor, unit: "" },
+      { name: plantMadeWords.step.step, value: input.stepPct, unit: "%" },
+      { name: plantMadeWords.step.dose, value: input.doseKgPerT, unit: "kg/t" },
       ...(input.line ? lineInputs(input.line, input.flowUnit) : []),
     ],
-    source: `plan of the step test: trade formulas, section 8; ${calibration}`,
+    source: plantMadeWords.step.source(plantMadeWords.calibration),
   };
 }
 
@@ -66,13 +63,13 @@ export function drawMade(input: {
   unit: string;
 }): Made {
   return {
-    formula: "flow = caught / seconds x 60; off = flow - flow of the line at this setting",
+    formula: plantMadeWords.draw.formula,
     inputs: [
-      { name: "caught", value: input.amount, unit: input.unit },
-      { name: "seconds", value: input.seconds, unit: "s" },
-      { name: "flow of the line", value: input.onLine, unit: `${input.unit}/min` },
+      { name: plantMadeWords.draw.caught, value: input.amount, unit: input.unit },
+      { name: plantMadeWords.draw.seconds, value: input.seconds, unit: "s" },
+      { name: plantMadeWords.draw.flowOfLine, value: input.onLine, unit: `${input.unit}/min` },
     ],
-    source: calibration,
+    source: plantMadeWords.calibration,
   };
 }
 
@@ -85,15 +82,13 @@ export function bandMade(input: {
   unit: string;
 }): Made {
   return {
-    formula:
-      "flow at the setting x seconds / 60; band: one draw-down's scatter and the line's error, the reading and the stopwatch in quadrature, Student's 95 %",
+    formula: plantMadeWords.band.formula,
     inputs: [
-      { name: "seconds", value: input.seconds, unit: "s" },
-      { name: "scatter of one draw-down", value: input.line?.residualSd ?? null, unit: `${input.unit}/min` },
-      { name: "read within ±", value: input.readingLimit, unit: input.unit },
-      { name: "stopwatch ±", value: input.watchLimitS, unit: "s" },
+      { name: plantMadeWords.draw.seconds, value: input.seconds, unit: "s" },
+      { name: plantMadeWords.band.scatter, value: input.line?.residualSd ?? null, unit: `${input.unit}/min` },
+      { name: plantMadeWords.band.readWithin, value: input.readingLimit, unit: input.unit },
+      { name: plantMadeWords.band.stopwatch, value: input.watchLimitS, unit: "s" },
     ],
-    source:
-      "trade formulas, section 7; JCGM 100, annex G.4; reading limits: common practice until you enter your own",
+    source: plantMadeWords.band.source,
   };
 }

@@ -1,3 +1,4 @@
+import { mixingPlaceWords } from "../../words/mixing-places.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { SeriesChain } from "./jars.ts";
 import { mixingChain, type MixingChain } from "./plant-mixing.ts";
@@ -44,13 +45,13 @@ export function mixingPlaces(state: StudyState, series: SeriesChain, plant: Plan
 /** What is told of a comparison of mixing, in its order. */
 export function mixingFigures(compared: MixingChain) {
   return [
-    { title: "Jars, G x t", figure: compared.benchGt },
-    { title: "Plant, G x t", figure: compared.plantGt },
-    { title: "Plant over jars", figure: compared.ratio },
-    { title: "Fast phase that would match", figure: compared.matchFastS },
-    { title: "Plant, G", figure: compared.plantG },
-    { title: "Retention in the mixer", figure: compared.retention },
-    { title: "Time in the pipe behind it", figure: compared.pipeDelay },
-    { title: "Pipe that the delay wanted needs", figure: compared.pipeNeeded },
+    { title: mixingPlaceWords.benchGt, figure: compared.benchGt },
+    { title: mixingPlaceWords.plantGt, figure: compared.plantGt },
+    { title: mixingPlaceWords.ratio, figure: compared.ratio },
+    { title: mixingPlaceWords.matchFast, figure: compared.matchFastS },
+    { title: mixingPlaceWords.plantG, figure: compared.plantG },
+    { title: mixingPlaceWords.retention, figure: compared.retention },
+    { title: mixingPlaceWords.pipeDelay, figure: compared.pipeDelay },
+    { title: mixingPlaceWords.pipeNeeded, figure: compared.pipeNeeded },
   ];
 }

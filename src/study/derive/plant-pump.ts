@@ -129,7 +129,7 @@ export function pumpChain(state: StudyState, pumpId: string): PumpChain {
 
 /** What the panel's number is called: its unit, and the held speed of a stroke-times-speed pump. */
 export function settingWords(pump: Pump): string {
-  if (pump.control !== "stroke-speed") return pump.settingUnit;
+  if (pump.control !== "stroke-speed") return pumpChainWords.units[pump.settingUnit];
   return pump.heldSpeedPct === null
     ? pumpChainWords.strokeAtHeldSpeed
     : pumpChainWords.strokeAtSpeed(pump.heldSpeedPct);

@@ -11,6 +11,11 @@ import {
   type Reconciled,
   type WayDose,
 } from "../../plant/run-dose.ts";
+import { feedChainWords } from "../../words/feed-chain.ts";
+import { jarChainWords } from "../../words/jar-chain.ts";
+import { plantDoseWords } from "../../words/plant-dose.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
+import { plantRunWords } from "../../words/plant-runs.ts";
 import { numberWords } from "./number-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made, type MadeInput } from "./figure.ts";
@@ -20,12 +25,6 @@ import { sampleChain } from "./sample.ts";
 type Run = RecordOf<"plantRun">;
 type RunDose = RecordOf<"runDose">;
 
-export const wayWords: Record<DoseWay, string> = {
-  "draw-down": "draw-down",
-  container: "container's loss of mass",
-  "pump-line": "pump line at the setting",
-};
-
 export interface RunPolymer {
   runDose: RunDose;
   makeDown: RecordOf<"makeDown">;
@@ -33,6 +32,10 @@ export interface RunPolymer {
   reconciled: Outcome<Reconciled>;
   /** the dose that counts, active */
   dose: Figure;
+  /** what every way rests on, beside what was measured for it */
+  basis: MadeInput[];
+  /** the active polymer by each way that could be had */
+  actives: { way: DoseWay; input: MadeInput }[];
   /** ways that could not be had, each with what is missing */
   lacking: { way: DoseWay; missing: string }[];
   /** the bench dose it is held against, kg/t; null without a decision or where the polymer is not in its series */
@@ -54,12 +57,12 @@ export function runChain(state: StudyState, runId: string): RunChain {
   const sample = sampleChain(state, series.sampleId);
   const density = run.densityKgPerL ?? sample.density.value;
   const loadMade: Made = {
-    formula: "flow x 1000 x density x TS",
+    formula: plantRunWords.loadFormula,
     inputs: [
-      { name: "feed flow", value: run.feedM3PerH, unit: "m³/h" },
-      { name: "total solids, of the run", value: run.totalSolidsPct, unit: "%" },
+      { name: plantInputWords.feedFlow, value: run.feedM3PerH, unit: "m³/h" },
+      { name: plantRunWords.totalSolidsOfRun, value: run.totalSolidsPct, unit: "%" },
       {
-        name: run.densityKgPerL === null ? "density, of the sample" : "density, of the run",
+        name: run.densityKgPerL === null ? feedChainWords.densityOfSample : plantRunWords.densityOfRun,
         value: density,
         unit: "kg/L",
       },
@@ -68,11 +71,11 @@ export function runChain(state: StudyState, runId: string): RunChain {
   };
   const lacks =
     run.feedM3PerH === null
-      ? "enter the run's feed flow"
+      ? plantRunWords.enterFeedFlow
       : run.totalSolidsPct === null
-        ? "enter the run's total solids"
+        ? plantRunWords.enterTotalSolids
         : density === null
-          ? "enter the feed's density"
+          ? feedChainWords.enterDensity
           : null;
   const load = lacks
     ? missingFigure("kgPerH", lacks, loadMade)
@@ -84,9 +87,7 @@ export function runChain(state: StudyState, runId: string): RunChain {
   const capture = captureOf(run, polymers, load, density);
   const warnings = polymers.flatMap(({ reconciled, benchProduct }) =>
     reconciled.ok && reconciled.value.agrees === false
-      ? [
-          `${benchProduct.label}: the ways of knowing the dose differ by ${numberWords(state)(reconciled.value.spreadPct!)} %, more than 5 %: find the wrong measurement before changing the dose.`,
-        ]
+      ? [plantRunWords.waysDiffer(benchProduct.label, numberWords(state)(reconciled.value.spreadPct!))]
       : [],
   );
   return { run, load, polymers, capture, warnings };
@@ -99,57 +100,56 @@ function runPolymer(state: StudyState, run: Run, runDose: RunDose, load: Figure)
   const neat = chain?.pump.stream !== "solution";
   const densityKgPerL = neat ? product.densityKgPerL : makeDown.solutionDensityKgPerL;
   const activePct = neat ? product.activePct : makeDown.solutionActivePct;
-  const inputs: MadeInput[] = [
-    { name: "dry-solids load", value: load.value, unit: "kg/h" },
-    { name: neat ? "active share" : "solution strength", value: activePct, unit: "%" },
-    { name: "density of what flows", value: densityKgPerL, unit: "kg/L" },
+  const basis: MadeInput[] = [
+    { name: plantInputWords.load, value: load.value, unit: "kg/h" },
+    { name: neat ? plantInputWords.activeShare : plantInputWords.strength, value: activePct, unit: "%" },
+    { name: plantDoseWords.flowDensity, value: densityKgPerL, unit: "kg/L" },
   ];
   const byFlow = (flow: number): Outcome<number> => {
-    if (activePct === null)
-      return bad(neat ? "enter the active share of the product" : "enter the solution's strength");
+    if (activePct === null) return bad(neat ? plantRunWords.enterActiveShare : plantDoseWords.enterStrength);
     const weighed = chain?.pump.measuredIn === "g";
-    if (!weighed && densityKgPerL === null) return bad("enter the density of what the pump moves");
+    if (!weighed && densityKgPerL === null) return bad(plantDoseWords.enterFlowDensity);
     return good(activeOfStream(flow, weighed ? 1 : densityKgPerL!, activePct));
   };
   const rates: Record<DoseWay, () => Outcome<number>> = {
     "draw-down": () => {
-      if (!chain) return bad("pick the pump");
-      if (runDose.caught === null || runDose.caughtS === null)
-        return bad("enter what was caught and the seconds");
+      if (!chain) return bad(plantRunWords.pickPump);
+      if (runDose.caught === null || runDose.caughtS === null) return bad(plantRunWords.enterCaught);
       return byFlow((runDose.caught / runDose.caughtS) * 60);
     },
     container: () => {
       if (runDose.containerLossKg === null || runDose.containerHours === null)
-        return bad("enter the container's loss of mass and the hours");
-      if (product.activePct === null) return bad("enter the active share of the product");
+        return bad(plantRunWords.enterContainer);
+      if (product.activePct === null) return bad(plantRunWords.enterActiveShare);
       return good((runDose.containerLossKg / runDose.containerHours) * (product.activePct / 100));
     },
     "pump-line": () => {
-      if (!chain) return bad("pick the pump");
-      if (runDose.setting === null) return bad("enter the pump's setting");
+      if (!chain) return bad(plantRunWords.pickPump);
+      if (runDose.setting === null) return bad(plantRunWords.enterSetting);
       if (!chain.line.ok) return bad(`${chain.pump.label}: ${chain.line.message}`);
       const { tested } = chain.line.value;
       if (runDose.setting < tested.low || runDose.setting > tested.high)
-        return bad("the setting lies outside those proven by draw-down");
+        return bad(plantRunWords.outsideProven);
       return byFlow(flowAt(chain.line.value, runDose.setting).flow);
     },
   };
   const ways: WayDose[] = [];
+  const actives: RunPolymer["actives"] = [];
   const lacking: RunPolymer["lacking"] = [];
   for (const way of Object.keys(rates) as DoseWay[]) {
     const rate = rates[way]();
     if (!rate.ok) lacking.push({ way, missing: rate.message });
     else {
-      inputs.push({ name: `active by ${wayWords[way]}`, value: rate.value, unit: "kg/h" });
+      const name = plantRunWords.activeBy(plantRunWords.ways[way]);
+      actives.push({ way, input: { name, value: rate.value, unit: "kg/h" } });
       const dose = load.value === null ? bad(load.missing ?? "") : doseOfRate(rate.value, load.value);
       if (dose.ok) ways.push({ way, doseKgPerT: dose.value });
     }
   }
-  const reconciled = load.value === null ? bad(load.missing ?? "enter the feed") : reconcile(ways);
+  const reconciled = load.value === null ? bad(load.missing ?? plantDoseWords.enterFeed) : reconcile(ways);
   const made: Made = {
-    formula:
-      "1000 x active / load; a draw-down counts before the container, the container before the pump line",
-    inputs,
+    formula: plantRunWords.doseFormula,
+    inputs: [...basis, ...actives.map(({ input }) => input)],
     source: sourceOf("runDose"),
   };
   return {
@@ -160,6 +160,8 @@ function runPolymer(state: StudyState, run: Run, runDose: RunDose, load: Figure)
     dose: reconciled.ok
       ? figure("doseKgPerT", reconciled.value.doseKgPerT, made)
       : missingFigure("doseKgPerT", reconciled.message, made),
+    basis,
+    actives,
     lacking,
     benchDoseKgPerT: benchDoseOf(state, run, makeDown.benchProductId),
   };
@@ -190,24 +192,22 @@ function captureOf(run: Run, polymers: RunPolymer[], load: Figure, density: numb
       : solutions.reduce<number>((sum, one) => sum + (one ?? 0), 0) + run.washM3PerH * 1000;
   const dilution = added === null || feedKgPerH === null ? null : added / feedKgPerH;
   const made: Made = {
-    formula:
-      "C (F - (1 + d) E) / (F (C - E)), solids of feed F, cake C, filtrate E, added liquid d over feed",
+    formula: jarChainWords.captureFormula,
     inputs: [
-      { name: "feed TSS", value: run.feedSuspendedPct, unit: "%" },
-      { name: "cake TS", value: run.cakePct, unit: "%" },
-      { name: "filtrate TSS", value: run.filtrateTssMgPerL, unit: "mg/L" },
-      { name: "wash water", value: run.washM3PerH, unit: "m³/h" },
-      { name: "added liquid over feed, by mass", value: dilution, unit: "" },
+      { name: jarChainWords.feedTss, value: run.feedSuspendedPct, unit: "%" },
+      { name: jarChainWords.cakeTs, value: run.cakePct, unit: "%" },
+      { name: jarChainWords.filtrateTss, value: run.filtrateTssMgPerL, unit: "mg/L" },
+      { name: plantRunWords.washWater, value: run.washM3PerH, unit: "m³/h" },
+      { name: plantRunWords.addedLiquid, value: dilution, unit: "" },
     ],
     source: sourceOf("capture"),
   };
   const lack = (words: string) => missingFigure("percent", words, made);
-  if (run.cakePct === null) return lack("enter the cake's solids");
-  if (run.filtrateTssMgPerL === null) return lack("enter the filtrate's suspended solids");
-  if (run.feedSuspendedPct === null)
-    return lack("mixed basis: enter the feed's suspended solids, TS includes what is dissolved");
-  if (run.washM3PerH === null) return lack("enter the wash water (0 for none)");
-  if (dilution === null) return lack("needs the doses of this run");
+  if (run.cakePct === null) return lack(plantRunWords.enterCake);
+  if (run.filtrateTssMgPerL === null) return lack(plantRunWords.enterFiltrate);
+  if (run.feedSuspendedPct === null) return lack(jarChainWords.mixedBasis);
+  if (run.washM3PerH === null) return lack(plantRunWords.enterWash);
+  if (dilution === null) return lack(plantRunWords.needsDoses);
   const capture = capturePct({
     feedPct: run.feedSuspendedPct,
     cakePct: run.cakePct,

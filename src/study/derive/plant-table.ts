@@ -1,3 +1,5 @@
+import { pumpChainWords } from "../../words/pump-chain.ts";
+import { settingTableWords } from "../../words/setting-table.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { fluidOf } from "./plant-pump.ts";
 import type { PlantChain } from "./plant.ts";
@@ -6,26 +8,16 @@ import type { StateTone } from "./tone.ts";
 type Approval = RecordOf<"tableApproval">;
 type SnapshotValue = Approval["snapshot"][number];
 
-/** Why a settings table does not survive the change of one of its inputs, by the last word of its key. */
-const whys: Record<string, string> = {
-  dose: "every setting goes with the dose",
-  lot: "another lot may be thicker or thinner, and the pump then slips by another amount",
-  active: "the same flow now brings another amount of active polymer",
-  density: "the same volume now weighs another amount",
-  strength: "the same flow of solution now brings another amount of active polymer",
-  pump: "each pump has its own line",
-  draws: "settings are read off the line through these draw-downs",
-  range: "settings are refused outside what the panel can do",
-  unit: "the panel's number means something else",
-};
+type InputKey = keyof typeof settingTableWords.names;
+const isInputKey = (key: string): key is InputKey => key in settingTableWords.names;
 
-/** What a table of settings rests on: dose, lot, active share, densities, strength, pump and its draw-downs. */
+/** What a table of settings rests on: dose, lot, active share, densities, strength, pump and its draw-downs. Values speak no language: they are kept and compared. */
 export function tableInputs(state: StudyState, plant: PlantChain): SnapshotValue[] {
   return plant.polymers.flatMap((polymer): SnapshotValue[] => {
     const { letter, makeDown, product } = polymer;
-    const of = (key: string, name: string, value: SnapshotValue["value"]): SnapshotValue => ({
+    const of = (key: InputKey, value: SnapshotValue["value"]): SnapshotValue => ({
       key: `${letter} ${key}`,
-      name: `polymer ${letter.toUpperCase()}, ${name}`,
+      name: nameOf(letter, key),
       value,
     });
     const pump = polymer.pump?.pump ?? null;
@@ -34,24 +26,16 @@ export function tableInputs(state: StudyState, plant: PlantChain): SnapshotValue
       .map((draw) => `${draw.setting}: ${draw.amount} in ${draw.seconds} s`);
     return [
       // twelve digits: a dose recomputed in another order of sums has not moved
-      of("dose", "dose", Number(polymer.doseKgPerT.toPrecision(12))),
-      of("lot", "lot", (pump ? fluidOf(state, pump)?.lot : null) ?? product?.label ?? null),
-      of("active", "active share", product?.activePct ?? null),
-      of("density", "density, neat", product?.densityKgPerL ?? null),
-      of("strength", "solution strength", makeDown?.solutionActivePct ?? null),
-      of("solution density", "density of the solution", makeDown?.solutionDensityKgPerL ?? null),
-      of("pump", "pump", pump?.label ?? null),
-      of(
-        "unit",
-        "unit of the setting",
-        pump ? `${pump.settingUnit}, ${pump.stream}, ${pump.measuredIn}` : null,
-      ),
-      of(
-        "range",
-        "range of the panel",
-        pump ? `${pump.settingLow ?? "open"} to ${pump.settingHigh ?? "open"}` : null,
-      ),
-      of("draws", "calibration", draws.length === 0 ? null : draws.join("; ").slice(0, 2000)),
+      of("dose", Number(polymer.doseKgPerT.toPrecision(12))),
+      of("lot", (pump ? fluidOf(state, pump)?.lot : null) ?? product?.label ?? null),
+      of("active", product?.activePct ?? null),
+      of("density", product?.densityKgPerL ?? null),
+      of("strength", makeDown?.solutionActivePct ?? null),
+      of("solution density", makeDown?.solutionDensityKgPerL ?? null),
+      of("pump", pump?.label ?? null),
+      of("unit", pump ? `${pump.settingUnit}, ${pump.stream}, ${pump.measuredIn}` : null),
+      of("range", pump ? `${pump.settingLow ?? "open"} to ${pump.settingHigh ?? "open"}` : null),
+      of("draws", draws.length === 0 ? null : draws.join("; ").slice(0, 2000)),
     ];
   });
 }
@@ -60,7 +44,7 @@ export interface TableChain {
   approval: Approval | null;
   /** what changed since, each as one sentence with the reason why it matters */
   moved: string[];
-  word: "not approved" | "approved" | "out of date";
+  word: string;
   tone: StateTone;
 }
 
@@ -70,7 +54,7 @@ export function tableChain(state: StudyState, seriesId: string, plant: PlantChai
     (best, one) => (one.seriesId === seriesId && (best === null || one.at > best.at) ? one : best),
     null,
   );
-  if (!approval) return { approval: null, moved: [], word: "not approved", tone: "open" };
+  if (!approval) return { approval: null, moved: [], word: settingTableWords.states.none, tone: "open" };
   const now = new Map(tableInputs(state, plant).map((one) => [one.key, one]));
   const before = new Map(approval.snapshot.map((one) => [one.key, one]));
   const moved: string[] = [];
@@ -78,21 +62,42 @@ export function tableChain(state: StudyState, seriesId: string, plant: PlantChai
     const was = before.get(key)?.value ?? null;
     const is = now.get(key)?.value ?? null;
     if (was === is) continue;
-    const name = now.get(key)?.name ?? before.get(key)?.name ?? key;
-    const why = whys[key.split(" ").at(-1) ?? ""] ?? "the settings rest on it";
+    const [letter = "", ...rest] = key.split(" ");
+    const input = rest.join(" ");
+    const known = isInputKey(input);
+    const name = known ? nameOf(letter, input) : (before.get(key)?.name ?? key);
+    const why = known ? settingTableWords.whys[input] : settingTableWords.restsOnIt;
     // A calibration is a long list: that it changed is said, not recited.
-    const change = /draws$/.test(key) ? "has been changed" : `was ${shown(was)} and is now ${shown(is)}`;
-    moved.push(`${name} ${change}: ${why}`);
+    moved.push(
+      input === "draws"
+        ? settingTableWords.calibrationChanged(name, why)
+        : settingTableWords.changed(name, shown(input, was), shown(input, is), why),
+    );
   }
   return {
     approval,
     moved,
-    word: moved.length > 0 ? "out of date" : "approved",
+    word: moved.length > 0 ? settingTableWords.states.stale : settingTableWords.states.approved,
     tone: moved.length > 0 ? "warn" : "good",
   };
 }
 
-function shown(value: SnapshotValue["value"]): string {
-  if (value === null) return "nothing";
-  return typeof value === "number" ? String(Number(value.toPrecision(5))) : value;
+function nameOf(letter: string, key: InputKey): string {
+  return settingTableWords.ofPolymer(letter.toUpperCase(), settingTableWords.names[key]);
+}
+
+/** A kept value in words: the range and the unit of a panel are kept as codes. */
+function shown(input: string, value: SnapshotValue["value"]): string {
+  if (value === null) return settingTableWords.nothing;
+  if (typeof value === "number") return String(Number(value.toPrecision(5)));
+  const codes: Record<string, string> = { ...settingTableWords.codes, ...pumpChainWords.units };
+  if (input === "unit")
+    return value
+      .split(", ")
+      .map((code) => codes[code] ?? code)
+      .join(", ");
+  const [low, high] = input === "range" ? value.split(" to ") : [];
+  if (low === undefined || high === undefined) return value;
+  const end = (text: string) => (text === "open" ? settingTableWords.open : text);
+  return settingTableWords.range(end(low), end(high));
 }

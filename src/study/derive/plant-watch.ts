@@ -4,19 +4,19 @@ import { controlChart, type ControlChart } from "../../plant/control-chart.ts";
 import { comparePairs, type PairedComparison } from "../../plant/paired.ts";
 import { planStepTest, type StepTest } from "../../plant/step-test.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
+import { plantChainWords } from "../../words/plant-chain.ts";
+import { plantWatchWords } from "../../words/plant-watch.ts";
 import type { RunChain } from "./plant-runs.ts";
 
-/** What routine runs are watched by. Filtrate solids scatter in proportion, so their logarithm is watched. */
+/** What routine runs are watched by; `plantWatchWords.watched` says what each is called. Filtrate solids scatter in proportion, so their logarithm is watched. */
 export const watched = {
-  cake: { words: "cake TS", quantity: "percent", log: false, of: (chain: RunChain) => chain.run.cakePct },
+  cake: { quantity: "percent", log: false, of: (chain: RunChain) => chain.run.cakePct },
   filtrate: {
-    words: "filtrate TSS",
     quantity: "mgPerL",
     log: true,
     of: (chain: RunChain) => chain.run.filtrateTssMgPerL,
   },
   dose: {
-    words: "dose",
     quantity: "doseKgPerT",
     log: false,
     of: (chain: RunChain) => chain.polymers[0]?.dose.value ?? null,
@@ -36,7 +36,8 @@ export interface DriftChain {
 
 /** Routine runs on an individuals chart, with the reason to run jars again where the latest one signals. */
 export function driftChain(runs: RunChain[], what: Watched): DriftChain {
-  const { of, log, words } = watched[what];
+  const { of, log } = watched[what];
+  const words = plantWatchWords.watched[what];
   const used = runs
     .filter(({ run }) => run.kind === "routine" && !run.leftOut)
     .filter((chain) => of(chain) !== null);
@@ -46,9 +47,9 @@ export function driftChain(runs: RunChain[], what: Watched): DriftChain {
   const run = used.at(-1)?.run.label ?? "";
   const reason =
     latest === "above" || latest === "below"
-      ? `Run ${run}: ${words} lies ${latest} what this plant does when nothing has changed. Sludge, polymer or machine is another: run the jars again before changing the dose.`
+      ? plantWatchWords.outside[latest](run, words)
       : latest === "run"
-        ? `Eight runs in a row, up to ${run}, have their ${words} on one side of the middle: something has shifted. Run the jars again.`
+        ? plantWatchWords.oneSided(run, words)
         : "";
   return { what, runs: used, chart, reason };
 }
@@ -69,7 +70,7 @@ export function pairedChain(runs: RunChain[], what: Watched): Outcome<PairedComp
   const pairs = [...sides.values()].flatMap(({ a, b }) =>
     a === undefined || b === undefined ? [] : [{ a, b }],
   );
-  if (pairs.length === 0) return bad("give runs a side (A or B) and a pair number to compare two settings");
+  if (pairs.length === 0) return bad(plantWatchWords.giveSides);
   return comparePairs(pairs);
 }
 
@@ -82,11 +83,10 @@ export function stepTestChain(
   feedM3PerH: number | null,
 ): Outcome<StepTest> {
   const machine = test.machineId ? state.machine[test.machineId] : undefined;
-  if (benchDoseKgPerT === null) return bad("approve a dose in the Dose room first");
-  if (!machine) return bad("pick the machine");
-  if (machine.holdUpL === null)
-    return bad("enter the machine's hold-up, with the pipe behind the injection point");
-  if (feedM3PerH === null) return bad("enter the usual feed flow");
+  if (benchDoseKgPerT === null) return bad(plantChainWords.approveDose);
+  if (!machine) return bad(plantWatchWords.pickMachine);
+  if (machine.holdUpL === null) return bad(plantWatchWords.enterHoldUp);
+  if (feedM3PerH === null) return bad(plantWatchWords.enterUsualFlow);
   return planStepTest(
     {
       benchDoseKgPerT,

@@ -1,4 +1,5 @@
 import type { Analysis } from "../../curve/analyse-types.ts";
+import { pumpChainWords } from "../../words/pump-chain.ts";
 import { stripWords } from "../../words/strip.ts";
 import type { StudyState } from "../schema/records.ts";
 import { decisionChain } from "./decision.ts";
@@ -153,7 +154,7 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
   const first = usual.polymers[0];
   if (!first) return missing("plant", stripWords.noPolymer);
   const stale = picked.moved !== null;
-  const unit = first.polymer.pump?.pump.settingUnit ?? "%";
+  const unit = pumpChainWords.units[first.polymer.pump?.pump.settingUnit ?? "%"];
   const flow =
     first.pumpFlow === null
       ? stripWords.solutionFlow(words.flowLPerH(first.rates.solutionLPerH))

@@ -35,14 +35,22 @@ import { looks } from "./looks.ts";
 import { machineChain } from "./machine-chain.ts";
 import { measurements } from "./measurements.ts";
 import { mixingChain } from "./mixing-chain.ts";
+import { mixingPlaces } from "./mixing-places.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { paperRoom } from "./paper-room.ts";
 import { plantChain } from "./plant-chain.ts";
 import { plantDose } from "./plant-dose.ts";
+import { plantForms } from "./plant-forms.ts";
 import { plantFormulas } from "./plant-formulas.ts";
 import { plantInputs } from "./plant-inputs.ts";
+import { plantMade } from "./plant-made.ts";
 import { plantMethods } from "./plant-methods.ts";
+import { plantPumps } from "./plant-pumps.ts";
+import { plantRoom } from "./plant-room.ts";
+import { plantRuns } from "./plant-runs.ts";
+import { plantTrials } from "./plant-trials.ts";
+import { plantWatch } from "./plant-watch.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
@@ -53,6 +61,7 @@ import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
 import { schema, issues } from "./schema.ts";
 import { service } from "./service.ts";
+import { settingTable } from "./setting-table.ts";
 import { sheet } from "./sheet.ts";
 import { sheets } from "./sheets.ts";
 import { shell } from "./shell.ts";
@@ -65,6 +74,7 @@ import { summaries } from "./summaries.ts";
 import { supplyFigures } from "./supply-figures.ts";
 import { unitChain } from "./unit-chain.ts";
 import { warnings } from "./warnings.ts";
+import { watchReport } from "./watch-report.ts";
 import { responsesInGerman } from "../../responses/german/all.ts";
 
 /** German: every area of texts. A missing area or text fails the types or the test of the words. */
@@ -108,15 +118,23 @@ export const german: LanguageTable = {
   machineChain,
   measurements,
   mixingChain,
+  mixingPlaces,
   models,
   numberEntry,
   onPaper,
   paperRoom,
   plantChain,
   plantDose,
+  plantForms,
   plantFormulas,
   plantInputs,
+  plantMade,
   plantMethods,
+  plantPumps,
+  plantRoom,
+  plantRuns,
+  plantTrials,
+  plantWatch,
   pumpChain,
   pumpReport,
   qualityFlags,
@@ -127,6 +145,7 @@ export const german: LanguageTable = {
   sampleRoom,
   schema,
   service,
+  settingTable,
   sheet,
   sheets,
   shell,
@@ -141,4 +160,5 @@ export const german: LanguageTable = {
   unitChain,
   verdicts,
   warnings,
+  watchReport,
 };

@@ -15,6 +15,7 @@ export const pumpChain: typeof pumpChainWords = {
   enterHeldSpeed: "Drehzahl eintragen, mit der die Pumpe laufen soll",
   enterZeroStroke: "Hub eintragen, bei dem die Pumpe nichts mehr fördert (0 bei einer idealen)",
   enterSpeeds: "Drehzahl zu jedem Auslitern eintragen",
+  units: { "%": "%", Hz: "Hz", mm: "mm", "% stroke": "% Hub" },
   strokeAtHeldSpeed: "% Hub bei der gehaltenen Drehzahl",
   strokeAtSpeed: (speedPct) => `% Hub bei ${speedPct} % Drehzahl`,
   noMoment: "zu keinem Auslitern ist der Zeitpunkt eingetragen",

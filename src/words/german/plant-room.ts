@@ -1,0 +1,122 @@
+import { counted } from "../language.ts";
+import type { plantRoomWords } from "../plant-room.ts";
+
+export const plantRoom: typeof plantRoomWords = {
+  start: "Der Betrieb kommt zuletzt",
+  startWhy: "Pumpeneinstellungen folgen aus einer Dosis, und eine Dosis aus Bechern. Mit der Probe beginnen.",
+  goToSample: "Zur Probe",
+  noDose: "Für diese Reihe ist noch keine Dosis freigegeben: Die Ströme warten darauf.",
+  goToDose: "Zur Dosis",
+  stale: (moved) =>
+    `Überholt. ${moved}. Die Einstellungen unten folgen noch der Dosis, die davor freigegeben wurde.`,
+  settings: "Einstellungen",
+  sheet: "Einstellblatt",
+  sheetWhy: "eine Seite für das Bedienfeld, zum Drucken",
+  caution: "Vor dem Einstellen einer Pumpe",
+  folds: {
+    feed: "Zulauf",
+    pumps: "Pumpen und Auslitermessungen",
+    makeDown: "Ansetzen im Betrieb",
+    machine: "Maschine",
+    mixing: "Einmischen, Labor gegen Betrieb",
+    runs: "Betriebsversuche und Übertragungsfaktor",
+  },
+  cases: (count) => (count === 0 ? "noch kein Zulauffall" : counted(count, "Zulauffall", "Zulauffälle")),
+  pumps: (count) => (count === 0 ? "noch keine Pumpe" : counted(count, "Pumpe", "Pumpen")),
+  machines: (count) => (count === 0 ? "noch keine Maschine" : counted(count, "Maschine", "Maschinen")),
+  runs: (count) =>
+    count === 0 ? "noch kein Betriebsversuch" : counted(count, "Betriebsversuch", "Betriebsversuche"),
+  range: (low, high) => `${low} bis ${high}`,
+  rangeIn: (low, high, unit) => `${low} bis ${high} ${unit}`,
+  cards: {
+    title: "Pumpeneinstellungen",
+    caseShown: "Gezeigter Zulauffall",
+    addFeed: "Unten einen Zulauffall hinzufügen: den üblichen Strom und seinen Feststoff.",
+    toHave: (why) => `Für die Ströme: ${why}.`,
+    outlet: "Kuchen, und was mit dem Filtrat zurückläuft",
+    disposal: (money) => `Entsorgung ${money} je Jahr.`,
+  },
+  card: {
+    polymer: (letter) => `Polymer ${letter}`,
+    into: (point) => `Dosierstelle: ${point}`,
+    setTo: (pump) => `${pump} einstellen auf`,
+    setting: "Einstellung",
+    range: (low, high) => `${low} bis ${high} (95 %, Pumpengerade allein)`,
+    needsMore:
+      "Braucht mehr als die höchste durch Auslitern nachgewiesene Einstellung: andere Pumpe, stärkere Lösung oder Auslitern weiter oben.",
+    needsLess:
+      "Braucht weniger als die niedrigste durch Auslitern nachgewiesene Einstellung: schwächere Lösung, kleinere Pumpe oder Auslitern weiter unten.",
+    lineLacks: (pump, why) => `${pump}: ${why}.`,
+    noLine: "Noch keine Pumpengerade: unten eine Pumpe mit Auslitermessungen hinzufügen.",
+    neatProduct: "Handelsware",
+    neat: "Handelsware",
+    solution: "Lösung",
+    dose: "Dosis, Wirksubstanz",
+    active: "Wirksubstanz",
+    factor: (dose, factor, runs) =>
+      `Labordosis ${dose} x Faktor ${factor} aus ${counted(runs, "Betriebsversuch", "Betriebsversuchen")}.`,
+    cylinderTime: "Auffangzeit",
+    inCylinder: "Im Messzylinder",
+    amount: (amount, unit, seconds) => `${amount} ${unit} in ${seconds} s`,
+    goodFrom: (low, high) => `, gut von ${low} bis ${high}.`,
+    band: "Band am Messzylinder",
+    noBand: (why) => `Kein Band: ${why}.`,
+    calibrationStale: (change) => `Kalibrierung überholt. ${change}.`,
+    doubtful: {
+      line: "Die Gerade widerspricht ihren eigenen Wiederholungen: nur Einstellungen nahe einer Auslitermessung verwenden.",
+      curve:
+        "Die Kurve widerspricht ihren eigenen Wiederholungen: nur Einstellungen nahe einer Auslitermessung verwenden.",
+    },
+    waterAndCost: "Wasser und Kosten",
+    inCurrency: (title, currency) => `${title}, in ${currency}`,
+    made: {
+      formula: "die Einstellung, bei der die Pumpengerade (oder Kurve) den nötigen Förderstrom ergibt",
+      flow: "nötiger Förderstrom",
+      draws: "Auslitermessungen",
+      provenFrom: "nachgewiesen von",
+      provenTo: "nachgewiesen bis",
+      source: (pumpLine) => `${pumpLine}; Bereich aus der Pumpengerade allein, 95 %`,
+    },
+  },
+  check: {
+    title: "Prüfung am Messzylinder",
+    enterBoth: "Aufgefangene Menge und Sekunden eintragen.",
+    caught: "Aufgefangen",
+    seconds: "in",
+    check: "Prüfen",
+    elsewhere: (word) => `${word}, bei anderer Einstellung`,
+    thatWas: (setting) => `Das war bei ${setting}, nicht bei dieser Einstellung: hier erneut prüfen.`,
+    caughtAt: (amount, seconds, setting, low, high) =>
+      `${amount} in ${seconds} s bei ${setting}; gut von ${low} bis ${high} (95 % einer Auslitermessung).`,
+    band: "Band dieser Prüfung",
+    how: "Den Förderstrom der Pumpe bei dieser Einstellung und normalem Gegendruck mindestens 30 s lang auffangen. Nichts auf den Boden tropfen lassen.",
+    means: "Davon abgesehen bedeutet das Aufgefangene",
+    dose: "Dosis des Aufgefangenen",
+    range: (low, high) => `(${low} bis ${high}, aus TR, Gehalt, Dichte und Anpassung)`,
+    rangeLeftOut: (low, high, without) =>
+      `(${low} bis ${high}, aus TR, Gehalt, Dichte und Anpassung; nicht bekannt und nicht enthalten: ${without})`,
+  },
+  table: {
+    title: "Einstellungen nach Zulaufstrom und Feststoff",
+    of: (pump) => `Einstellungen von ${pump}`,
+    caption: (pump, setting, dose, letter) => `${pump}, ${setting}, für ${dose} Polymer ${letter}`,
+    solids: "TR, %",
+    rowMade: (solids) => `Einstellungen bei ${solids} % TR`,
+    cell: (flow, setting) => `${flow}: ${setting}`,
+    noLine: "keine Gerade",
+    above: "über Bereich",
+    below: "unter Bereich",
+    drifting: "Pumpe und Zulaufstrom bleiben, während sich der Feststoff ändert:",
+    gives: (solids, dose) => `${solids} % ergibt ${dose}`,
+  },
+  approval: {
+    approve: "Diese Einstellungen freigeben",
+    anew: "Diese Einstellungen erneut freigeben",
+    nobody: "Zuerst angeben, wer Sie sind: die Liste oben rechts.",
+    nothing: (why) => `Es gibt keine Einstellungen zum Freigeben: ${why}.`,
+    outside: (feedCase, letter) =>
+      `Zulauf ${feedCase}, Polymer ${letter}: Die Einstellung liegt außerhalb des Nachgewiesenen, noch nichts freizugeben.`,
+    waits: (feedCase, letter) =>
+      `Zulauf ${feedCase}, Polymer ${letter}: Die Einstellung wartet auf eine Pumpengerade, noch nichts freizugeben.`,
+  },
+};

@@ -1,0 +1,37 @@
+import type { settingTableWords } from "../setting-table.ts";
+
+export const settingTable: typeof settingTableWords = {
+  ofPolymer: (letter, what) => `Polymer ${letter}, ${what}`,
+  names: {
+    dose: "Dosis",
+    lot: "Charge",
+    active: "Wirksubstanzanteil",
+    density: "Dichte der Handelsware",
+    strength: "Gehalt der Lösung",
+    "solution density": "Dichte der Lösung",
+    pump: "Pumpe",
+    unit: "Einheit der Einstellung",
+    range: "Bereich des Bedienfelds",
+    draws: "Kalibrierung",
+  },
+  whys: {
+    dose: "jede Einstellung geht mit der Dosis",
+    lot: "eine andere Charge kann dicker oder dünner sein, und der Schlupf der Pumpe ändert sich",
+    active: "derselbe Förderstrom bringt jetzt eine andere Menge Wirksubstanz",
+    density: "dasselbe Volumen wiegt jetzt anders",
+    "solution density": "dasselbe Volumen wiegt jetzt anders",
+    strength: "derselbe Strom an Lösung bringt jetzt eine andere Menge Wirksubstanz",
+    pump: "jede Pumpe hat ihre eigene Pumpengerade",
+    draws: "die Einstellungen werden an der Pumpengerade durch diese Auslitermessungen abgelesen",
+    range: "Einstellungen außerhalb des Bedienfelds werden abgelehnt",
+    unit: "die Zahl am Bedienfeld bedeutet etwas anderes",
+  },
+  restsOnIt: "die Einstellungen beruhen darauf",
+  changed: (what, before, now, why) => `${what}: war ${before}, ist jetzt ${now}; ${why}`,
+  calibrationChanged: (what, why) => `${what}: wurde geändert; ${why}`,
+  nothing: "leer",
+  range: (low, high) => `${low} bis ${high}`,
+  open: "offen",
+  codes: { neat: "Handelsware", solution: "Lösung", ml: "ml", g: "g" },
+  states: { none: "nicht freigegeben", approved: "freigegeben", stale: "überholt" },
+};
