@@ -2,13 +2,16 @@ import type { LanguageTable } from "../language.ts";
 import { benchFormulas } from "./bench-formulas.ts";
 import { benchTable } from "./bench-table.ts";
 import { cautions } from "./cautions.ts";
+import { charts } from "./charts.ts";
 import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
 import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
 import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
+import { curvesRoom } from "./curves-room.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { doseReport } from "./dose-report.ts";
+import { doseRoom } from "./dose-room.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
 import { history } from "./history.ts";
@@ -18,6 +21,7 @@ import { invariants } from "./invariants.ts";
 import { jarChain } from "./jar-chain.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { machineChain } from "./machine-chain.ts";
+import { madeChoice } from "./made-choice.ts";
 import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { plantChain } from "./plant-chain.ts";
@@ -27,9 +31,11 @@ import { plantInputs } from "./plant-inputs.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
+import { ratesReport } from "./rates-report.ts";
 import { record } from "./record.ts";
 import { kinds, records } from "./records.ts";
 import { report } from "./report.ts";
+import { runsReport } from "./runs-report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
 import { schema, issues } from "./schema.ts";
@@ -51,12 +57,15 @@ export const german: LanguageTable = {
   benchFormulas,
   benchTable,
   cautions,
+  charts,
   checkChain,
   choice,
   choiceChain,
   columns,
+  curvesRoom,
   decisionChain,
   doseReport,
+  doseRoom,
   factorChain,
   feedChain,
   history,
@@ -69,6 +78,7 @@ export const german: LanguageTable = {
   jarTable,
   kinds,
   machineChain,
+  madeChoice,
   models,
   numberEntry,
   onPaper,
@@ -79,9 +89,11 @@ export const german: LanguageTable = {
   pumpChain,
   pumpReport,
   qualityFlags,
+  ratesReport,
   record,
   records,
   report,
+  runsReport,
   sampleChain,
   sampleRoom,
   schema,

@@ -1,13 +1,17 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
 import type { Scale } from "chart.js";
 import { movedTarget, targetStep } from "../../../src/choice/target-steps.ts";
 import { roundTicks } from "../../../src/report/axis.ts";
 import { endLabels, spread, untested, valueAtDose, valueEnds } from "../../../src/report/dose-axes.ts";
-import { doseDrawing } from "../../../src/report/dose-chart.ts";
+import { chartLegend, doseDrawing } from "../../../src/report/dose-chart.ts";
 import { svgFile } from "../../../src/report/drawing.ts";
 import { doseChartConfig } from "../../../renderer/charts/dose-chart-config.ts";
 import type { DoseChartData } from "../../../renderer/charts/dose-chart-data.ts";
 import { printedOf } from "../../../renderer/charts/printed-chart.ts";
+import { german } from "../../../src/words/german/all.ts";
+import { speak } from "../../../src/words/language.ts";
+
+afterEach(() => speak("english", null));
 
 const ink = Object.fromEntries(
   ["ink", "soft", "rule", "accent", "tint", "sheet", "bad", "warn", "a", "b", "font"].map((name) => [
@@ -78,6 +82,17 @@ describe("the chart on screen and the chart on paper", () => {
     const lines = doseChartConfig(data, ink, null, words, true).options!.plugins!.annotation!
       .annotations as Record<string, { label?: { content?: string } }>;
     expect(lines["limit"]!.label!.content).toBe("turbidity at most 80 NTU");
+  });
+
+  it("name everything in the language spoken when they are drawn", () => {
+    speak("german", german);
+    const paper = doseDrawing(printed, words.number);
+    expect(endLabels(printed).map(({ text }) => text)).toEqual(["neuer Becher", "95-%-Band", "Mittel, A"]);
+    for (const text of ["neuer Becher", "95-%-Band", "Mittel, A", "nicht geprüft"])
+      expect(paper.body.html).toContain(`>${text}</text>`);
+    expect(paper.label).toBe("Turbidity über der Dosis. 5 kg/t.");
+    expect(chartLegend(printed)).toMatch(/^Nummern: Becher; gepunktet: .* nicht eingehalten\.$/);
+    expect(svgFile(paper, "x", "Studie Y.")).toContain("Quelle: Studie Y.");
   });
 
   it("shade what was not tested", () => {
