@@ -56,7 +56,7 @@ export const doseRoom: typeof doseRoomWords = {
     cost: (currency) => `Kosten, ${currency}/t`,
     filtrate: "Filtrat, NTU",
     cake: "Kuchen, %",
-    capture: "Abscheide\u00adgrad, %",
+    capture: "Ab\u00adscheide\u00adgrad, %",
     edge: "bis zur nächsten Grenze",
     miss: "Risiko zu verfehlen",
     againstToday: "gegen heute",
