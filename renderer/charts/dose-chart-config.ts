@@ -246,6 +246,8 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
 
 export interface ChartWords {
   number(value: number): string;
+  /** what stands along the value axis, where it is not the whole label */
+  valueTitle?: string;
 }
 
 /** The whole Chart.js configuration of one response against dose. */
@@ -296,7 +298,7 @@ export function doseChartConfig(
           type: log ? "logarithmic" : "linear",
           min: ends.low,
           max: ends.high,
-          title: { display: true, text: data.valueLabel, color: ink.soft, font },
+          title: { display: true, text: words.valueTitle ?? data.valueLabel, color: ink.soft, font },
           ticks: { ...ticks, autoSkip: false },
           afterBuildTicks: (scale) => {
             const most = Math.max(2, Math.floor((scale.chart.height - axisRoom) / tickRoom));

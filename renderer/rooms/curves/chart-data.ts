@@ -133,6 +133,7 @@ export function chartsOf(
       data: {
         doseLabel: chartWords.doseAxis(letter === "a" ? "A" : "B", format.unit("doseKgPerT")),
         valueLabel: `${words.label}, ${unit}`,
+        valueUnit: unit,
         logValue: spec.scale === "log",
         doseRange,
         tested,

@@ -8,6 +8,7 @@ import { svgFile } from "../../../src/report/drawing.ts";
 import { doseChartConfig } from "../../../renderer/charts/dose-chart-config.ts";
 import type { DoseChartData } from "../../../renderer/charts/dose-chart-data.ts";
 import { printedOf } from "../../../renderer/charts/printed-chart.ts";
+import { valueTitle } from "../../../renderer/charts/value-title.ts";
 import { german } from "../../../src/words/german/all.ts";
 import { speak } from "../../../src/words/language.ts";
 
@@ -24,6 +25,7 @@ const at = (dose: number) => ({ dose, mean: 40 + (dose - 5) ** 2 * 8 });
 const data: DoseChartData = {
   doseLabel: "dose A, kg/t active",
   valueLabel: "Turbidity, NTU",
+  valueUnit: "NTU",
   logValue: true,
   doseRange: { low: 0, high: 8.8 },
   tested: { low: 2, high: 8 },
@@ -101,6 +103,16 @@ describe("the chart on screen and the chart on paper", () => {
       { low: 8, high: 8.8 },
     ]);
     expect(untested({ ...printed, tested: null })).toEqual([]);
+  });
+});
+
+describe("the name of the value axis", () => {
+  it("is whole where it fits, else the unit alone", () => {
+    const width = (text: string) => text.length * 6;
+    expect(valueTitle(data, 88, false, width)).toBe("Turbidity, NTU");
+    expect(valueTitle(data, 87, false, width)).toBe("NTU");
+    expect(valueTitle(data, 123, true, width)).toBe("NTU");
+    expect(valueTitle(data, 124, true, width)).toBe("Turbidity, NTU");
   });
 });
 
