@@ -1,5 +1,6 @@
 import { svgFile, type Drawing } from "../../src/report/drawing.ts";
 import { historyWords } from "../../src/report/paper-input.ts";
+import { chartWords } from "../../src/words/charts.ts";
 import { call } from "../client.ts";
 import { useChain } from "../stores/chain.ts";
 import { useStudy } from "../stores/study.ts";
@@ -14,11 +15,12 @@ export function useChartFile() {
   return async function file(drawing: Drawing, title: string): Promise<string> {
     const anchor = await call("study.anchor", {});
     const series = chain.series?.series.label;
+    const says = chartWords.file;
     const source = [
-      `study ${study.study?.name ?? ""}${study.study?.invented ? " (every number is invented: a demonstration)" : ""}`,
-      ...(series ? [`series ${series}`] : []),
-      `saved ${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`,
-      anchor.ok ? historyWords(anchor.value, hashDigits) : "the history could not be read",
+      says[study.study?.invented ? "inventedStudy" : "study"](study.study?.name ?? ""),
+      ...(series ? [says.series(series)] : []),
+      says.saved(new Date().toISOString().slice(0, 16).replace("T", " ")),
+      anchor.ok ? historyWords(anchor.value, hashDigits) : says.noHistory,
     ].join("; ");
     return svgFile(drawing, title, `${source}.`);
   };

@@ -1,8 +1,9 @@
 import type { AnnotationOptions } from "chartjs-plugin-annotation";
 import type { ChartConfiguration, ChartDataset, Plugin } from "chart.js";
 import { roundTicks } from "../../src/report/axis.ts";
-import { endLabels, isLog, spread, untested, untestedWords, valueEnds } from "../../src/report/dose-axes.ts";
+import { endLabels, isLog, spread, untested, valueEnds } from "../../src/report/dose-axes.ts";
 import type { PrintedChart } from "../../src/report/dose-chart.ts";
+import { chartWords } from "../../src/words/charts.ts";
 import type { DoseChartData } from "./dose-chart-data.ts";
 import type { Ink } from "./ink.ts";
 import { printedOf } from "./printed-chart.ts";
@@ -65,8 +66,8 @@ function saidBeside(printed: PrintedChart, ink: Ink): Plugin<"scatter"> {
         ctx.fillStyle = `color-mix(in srgb, ${ink.soft} 9%, transparent)`;
         ctx.fillRect(from, top, to - from, bottom - top);
         ctx.fillStyle = ink.soft;
-        if (to - from > ctx.measureText(untestedWords).width + 6)
-          ctx.fillText(untestedWords, (from + to) / 2, bottom - 5);
+        const says = chartWords.lines.untested;
+        if (to - from > ctx.measureText(says).width + 6) ctx.fillText(says, (from + to) / 2, bottom - 5);
       }
       ctx.restore();
     },
@@ -205,7 +206,7 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
     ...[0, 1].map((piece) =>
       line(
         (data.beyond[piece] ?? []).map((at) => ({ x: at.dose, y: at.mean })),
-        { label: untestedWords, borderColor: color, borderWidth: 1.4, borderDash: [2, 5] },
+        { label: "beyond", borderColor: color, borderWidth: 1.4, borderDash: [2, 5] },
       ),
     ),
     {
@@ -245,6 +246,8 @@ function datasets(data: DoseChartData, ink: Ink): ChartDataset<"scatter", XY[]>[
 
 export interface ChartWords {
   number(value: number): string;
+  /** what stands along the value axis, where it is not the whole label */
+  valueTitle?: string;
 }
 
 /** The whole Chart.js configuration of one response against dose. */
@@ -295,7 +298,7 @@ export function doseChartConfig(
           type: log ? "logarithmic" : "linear",
           min: ends.low,
           max: ends.high,
-          title: { display: true, text: data.valueLabel, color: ink.soft, font },
+          title: { display: true, text: words.valueTitle ?? data.valueLabel, color: ink.soft, font },
           ticks: { ...ticks, autoSkip: false },
           afterBuildTicks: (scale) => {
             const most = Math.max(2, Math.floor((scale.chart.height - axisRoom) / tickRoom));
@@ -317,7 +320,7 @@ export function doseChartConfig(
               if (item.datasetIndex === firstJars + 2) {
                 const run = data.plantPoints?.[item.dataIndex];
                 return run
-                  ? `plant, ${run.label}: ${words.number(run.value)} at ${words.number(run.dose)}`
+                  ? chartWords.tip.plant(run.label, words.number(run.value), words.number(run.dose))
                   : "";
               }
               const list = data.points.filter(
@@ -326,7 +329,11 @@ export function doseChartConfig(
               const point = list[item.dataIndex];
               if (!point) return "";
               const sign = point.censored === "above" ? "> " : point.censored === "below" ? "< " : "";
-              return `jar ${point.label}: ${sign}${words.number(point.value)} at ${words.number(point.dose)}`;
+              return chartWords.tip.jar(
+                point.label,
+                `${sign}${words.number(point.value)}`,
+                words.number(point.dose),
+              );
             },
           },
         },

@@ -20,6 +20,8 @@ export interface DoseMark {
 export interface DoseChartData {
   doseLabel: string;
   valueLabel: string;
+  /** the unit of the values alone, for a chart too low for the whole label */
+  valueUnit: string;
   logValue: boolean;
   doseRange: { low: number; high: number };
   tested: { low: number; high: number } | null;

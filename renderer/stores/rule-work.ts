@@ -90,15 +90,15 @@ export const useRuleWork = defineStore("rule-work", () => {
           normal: normalFrom(seededRandom(seed)),
           draws,
         });
-        here.value = new Map(found.map(({ limit, chance }) => [limit.words, chance]));
+        here.value = new Map(found.map(({ limit, chance }) => [limit.response, chance]));
       }, settleMs);
     },
     { immediate: true },
   );
 
   return {
-    /** the chance to miss a limit at the dose looked at, by the limit's words */
-    missHere: (words: string) => here.value.get(words) ?? null,
+    /** the chance to miss a limit at the dose looked at, by the limit's response */
+    missHere: (response: string) => here.value.get(response) ?? null,
     draws,
     seed,
     missOf: (rule: RuleResult) => chances.value.get(rule) ?? null,

@@ -7,6 +7,7 @@ import type { SeriesChain } from "../study/derive/jars.ts";
 import { drawnCurve } from "./curve-points.ts";
 import { doseEnd } from "./dose-axes.ts";
 import type { PrintedChart } from "./dose-chart.ts";
+import { chartWords } from "../words/charts.ts";
 
 /** What the doses of a chart are marked with. */
 export interface ChartMarks {
@@ -72,8 +73,8 @@ export function printedCharts(
     const bar = choice?.bars.find(({ limit }) => limit.response === spec.name);
     return {
       title: words.label,
-      sentence: verdict?.sentence ?? "Not fitted.",
-      doseLabel: `dose ${letter.toUpperCase()}, kg active per t dry solids`,
+      sentence: verdict?.sentence ?? chartWords.notFitted,
+      doseLabel: chartWords.doseOnPaper(letter === "a" ? "A" : "B"),
       valueLabel: `${words.label}, ${unit}`,
       logValue: spec.scale === "log",
       polymer: letter,
@@ -94,10 +95,10 @@ export function printedCharts(
       marks: [
         ...(marks.approved === null
           ? []
-          : [{ dose: marks.approved, label: `approved ${number(marks.approved)}`, strong: true }]),
+          : [{ dose: marks.approved, label: chartWords.approved(number(marks.approved)), strong: true }]),
         ...(marks.present === null
           ? []
-          : [{ dose: marks.present, label: `plant today ${number(marks.present)}`, strong: false }]),
+          : [{ dose: marks.present, label: chartWords.plantToday(number(marks.present)), strong: false }]),
       ],
     };
   });

@@ -14,7 +14,7 @@ import type { SeriesReport } from "./series-report.ts";
 import { toShown } from "../units/display.ts";
 import { table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
-import { doseReportWords } from "../words/dose-report.ts";
+import { doseReportWords, modelTitle } from "../words/dose-report.ts";
 import { onPaperWords } from "../words/on-paper.ts";
 
 /** Each response's curve with its jars, the sentence that says its dose, and the models compared. */
@@ -53,8 +53,8 @@ function usWords({ verdict }: ResponseAnalysis, words: PaperWords): string {
   const { dose, low, high } = verdict;
   if (verdict.kind === "none" || typeof dose !== "number") return "";
   const end = (value: unknown) =>
-    typeof value === "number" ? words.number(toShown(value, "doseKgPerT", "us"), 3) : "open";
-  return ` In US customary units: ${words.one(dose, "doseKgPerT", "us", 3)}, ${end(low)} to ${end(high)}.`;
+    typeof value === "number" ? words.number(toShown(value, "doseKgPerT", "us"), 3) : onPaperWords.open;
+  return ` ${doseReportWords.inUs(words.one(dose, "doseKgPerT", "us", 3), end(low), end(high))}`;
 }
 
 function warningLines({ verdict }: ResponseAnalysis): Markup[] {
@@ -63,12 +63,6 @@ function warningLines({ verdict }: ResponseAnalysis): Markup[] {
 
 function isCurve(fit: ReportedFit): fit is FitReport & { zeroDose?: "in" | "out" } {
   return fit.model !== "surface";
-}
-
-/** A model as tables name it; one without a text of its own goes by its name. */
-function modelTitle(name: string): string {
-  const titles: Record<string, string> = doseReportWords.models;
-  return titles[name] ?? name.replaceAll("-", " ");
 }
 
 function modelTable({ fits, suggested, scale }: ResponseAnalysis, words: PaperWords): Markup {

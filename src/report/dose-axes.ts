@@ -1,3 +1,4 @@
+import { chartWords } from "../words/charts.ts";
 import type { PrintedChart } from "./dose-chart.ts";
 
 /** How far the dose axis reaches past the highest dose on it, so that "not tested" can be seen and said. */
@@ -40,19 +41,20 @@ export interface EndLabel {
 
 /** The names of a chart's lines at the highest dose tested. */
 export function endLabels(chart: PrintedChart): EndLabel[] {
-  const letter = chart.polymer.toUpperCase();
+  const letter = chart.polymer === "a" ? "A" : "B";
+  const says = chartWords.lines;
   const end = chart.curve.at(-1);
   const jar = chart.prediction.at(-1);
   const preview = chart.preview.at(-1);
   return [
-    ...(jar ? [{ value: jar.high, text: "one more jar" }] : []),
+    ...(jar ? [{ value: jar.high, text: says.oneMore }] : []),
     ...(end
       ? [
-          { value: end.high, text: "95 % band" },
-          { value: end.mean, text: `mean, ${letter}` },
+          { value: end.high, text: says.band },
+          { value: end.mean, text: says.mean(letter) },
         ]
       : []),
-    ...(preview ? [{ value: preview.mean, text: "preview" }] : []),
+    ...(preview ? [{ value: preview.mean, text: says.preview }] : []),
   ];
 }
 
@@ -96,6 +98,3 @@ export function untested(chart: PrintedChart): { low: number; high: number }[] {
     { low: tested.high, high: doseHigh },
   ].filter(({ low, high }) => high > low);
 }
-
-/** What stands on a part of the dose axis that was not tested. */
-export const untestedWords = "not tested";

@@ -1,7 +1,8 @@
 import { axis, type Axis } from "./axis.ts";
-import { endLabels, isLog, spread, untested, untestedWords, valueEnds } from "./dose-axes.ts";
+import { endLabels, isLog, spread, untested, valueEnds } from "./dose-axes.ts";
 import { inlineSvg, type Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
+import { chartWords } from "../words/charts.ts";
 
 /** One response against dose, as it is printed: black on white, everything named where it stands. */
 export interface PrintedChart {
@@ -50,13 +51,14 @@ const px = (value: number) => String(Math.round(value * 10) / 10);
 
 /** What the signs of this chart mean, for the line under it. */
 export function chartLegend(chart: PrintedChart): string {
-  const parts = ["numbers: jars"];
-  if (chart.plant.length > 0) parts.push("diamonds: plant runs, named in their table");
-  if (chart.beyond.length > 0) parts.push("dotted: the curve past the doses tested");
-  if (chart.interval) parts.push("bar on the axis: range of the dose");
-  if (chart.limit) parts.push("hatched side of a limit: not met there");
-  if (chart.points.some(({ censored }) => censored)) parts.push("triangle: beyond the instrument's range");
-  if (chart.points.some(({ leftOut }) => leftOut)) parts.push("hollow: left out of the fit");
+  const says = chartWords.legend;
+  const parts = [says.jars];
+  if (chart.plant.length > 0) parts.push(says.plant);
+  if (chart.beyond.length > 0) parts.push(says.beyond);
+  if (chart.interval) parts.push(says.interval);
+  if (chart.limit) parts.push(says.limit);
+  if (chart.points.some(({ censored }) => censored)) parts.push(says.censored);
+  if (chart.points.some(({ leftOut }) => leftOut)) parts.push(says.leftOut);
   return `${parts.join("; ")}.`;
 }
 
@@ -69,7 +71,7 @@ export function doseDrawing(chart: PrintedChart, number: (value: number) => stri
   return {
     width,
     height,
-    label: `${chart.title} against dose. ${chart.sentence}`,
+    label: chartWords.againstDose(chart.title, chart.sentence),
     body: markup`${untestedParts(chart, x)}
 ${band(chart, x, inside)}
 ${frame(chart, x, y, number)}
@@ -87,14 +89,18 @@ export function doseChart(chart: PrintedChart, number: (value: number) => string
   return inlineSvg(doseDrawing(chart, number));
 }
 
-/** Where no jar was, the paper is hatched by thin uprights and says so. */
+/** width of one letter of the smallest text, roughly */
+const letterWidth = 4.8;
+
+/** Where no jar was, the paper is hatched by thin uprights and, where there is room, says so. */
 function untestedParts(chart: PrintedChart, x: Axis): Markup[] {
+  const says = chartWords.lines.untested;
   return untested(chart).map(({ low, high }) => {
     const [from, to] = [x.at(low), x.at(high)];
     const uprights = Array.from({ length: Math.floor((to - from) / 5) }, (_, i) => from + 3 + i * 5);
     return markup`<g stroke="#bbb" stroke-width="0.6">${uprights.map((at) => markup`<path d="M${px(at)} ${px(top)}V${px(bottom)}"/>`)}</g>${
-      to - from > 48 &&
-      markup`<text x="${px((from + to) / 2)}" y="${px(bottom - 6)}" text-anchor="middle" font-size="10" ${halo}>${untestedWords}</text>`
+      to - from > says.length * letterWidth &&
+      markup`<text x="${px((from + to) / 2)}" y="${px(bottom - 6)}" text-anchor="middle" font-size="10" ${halo}>${says}</text>`
     }`;
   });
 }
@@ -198,7 +204,7 @@ function jar(
       ? markup`<circle cx="${px(x)}" cy="${px(y)}" r="4" fill="${fill}" stroke="#000"/>`
       : markup`<rect x="${px(x - 4)}" y="${px(y - 4)}" width="8" height="8" fill="${fill}" stroke="#000"/>`;
   const beside = index % 2 === 0 ? 7 : -7;
-  return markup`${shape}<text x="${px(x + beside)}" y="${px(y - 5)}" text-anchor="${beside > 0 ? "start" : "end"}" font-size="9" ${halo}>${point.label}${point.leftOut ? " out" : ""}</text>`;
+  return markup`${shape}<text x="${px(x + beside)}" y="${px(y - 5)}" text-anchor="${beside > 0 ? "start" : "end"}" font-size="9" ${halo}>${point.leftOut ? chartWords.jarOut(point.label) : point.label}</text>`;
 }
 
 // Runs crowd around one dose, so their names are told on pointing at them and in their own table.

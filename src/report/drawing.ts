@@ -1,4 +1,5 @@
 import { markup, type Markup } from "./markup.ts";
+import { chartWords } from "../words/charts.ts";
 
 /** A chart drawn in user units, without the element around it: for a page of the report or a file of its own. */
 export interface Drawing {
@@ -44,7 +45,7 @@ export function svgFile(drawing: Drawing, title: string, source: string): string
 ${
   markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(width)} ${String(whole)}" width="${String(width)}" height="${String(whole)}" role="img" aria-labelledby="title desc" font-family="Source Sans 3, Noto Sans, Arial, Liberation Sans, sans-serif" font-size="11" fill="#000">
 <title id="title">${title}</title>
-<desc id="desc">${`${label} Source: ${source}`}</desc>
+<desc id="desc">${chartWords.file.described(label, source)}</desc>
 <rect width="100%" height="100%" fill="#fff"/>
 <text x="10" y="18" font-size="14" font-weight="600">${title}</text>
 <g transform="translate(0 ${String(head)})">

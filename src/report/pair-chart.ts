@@ -2,6 +2,7 @@ import { axis, type Axis } from "./axis.ts";
 import { levelLines } from "./contour-grid.ts";
 import type { Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
+import { chartWords } from "../words/charts.ts";
 
 type Range = { low: number; high: number };
 
@@ -49,7 +50,7 @@ export function pairDrawing(chart: PairChart, number: (value: number) => string)
   return {
     width,
     height,
-    label: `Pairs of doses tested. ${chart.sentence}`,
+    label: chartWords.pair.tested(chart.sentence),
     body: markup`${chart.surface && surfaceLines(chart.surface, x, y, number)}
 <g stroke="#000" fill="none"><path d="M${px(left)} ${px(top)}V${px(bottom)}H${px(right)}"/>${x.ticks.map((at) => markup`<path d="M${px(x.at(at))} ${px(bottom)}v5"/>`)}${y.ticks.map((at) => markup`<path d="M${px(left)} ${px(y.at(at))}h-5"/>`)}</g>
 <g text-anchor="middle">${x.ticks.map((at) => markup`<text x="${px(x.at(at))}" y="${px(bottom + 17)}">${number(at)}</text>`)}<text x="${px((left + right) / 2)}" y="${px(height - 8)}">${chart.labelA}</text>
@@ -87,7 +88,7 @@ function surfaceLines(surface: PrintedSurface, x: Axis, y: Axis, number: (value:
   const thin = markup`stroke="#777" stroke-width="0.9"`;
   const dashed = markup`stroke="#000" stroke-width="1.8" stroke-dasharray="7 4"`;
   return markup`<path d="M${px(across(0))} ${px(up(0))}H${px(across(1))}V${px(up(1))}H${px(across(0))}Z" fill="none" stroke="#bbb"/>
-<text x="${px(across(1) + 4)}" y="${px(up(1) + 8)}" font-size="9">tested within</text>
+<text x="${px(across(1) + 4)}" y="${px(up(1) + 8)}" font-size="9">${chartWords.lines.testedWithin}</text>
 ${surface.levels.map((level) => lines(surface.values, level, number(level), thin, 0.3))}
 ${surface.limits.map(({ label, values, limit }) => lines(values, limit, label, dashed, 0.6))}`;
 }

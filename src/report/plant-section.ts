@@ -5,6 +5,7 @@ import { markup, type Markup } from "./markup.ts";
 import type { SeriesReport } from "./series-report.ts";
 import { table } from "./table.ts";
 import { onPaperWords } from "../words/on-paper.ts";
+import { ratesReportWords } from "../words/rates-report.ts";
 import type { PaperWords } from "./words.ts";
 
 type Row = [string, (one: CaseChain) => string];
@@ -13,19 +14,23 @@ type Row = [string, (one: CaseChain) => string];
 export function ratesSection(state: StudyState, one: SeriesReport, words: PaperWords): Markup {
   const { plant } = one;
   const currency = state.study["study"]?.currency ?? "";
-  if (plant.cases.length === 0) return markup`<h3>Rates</h3><p class="gap">No feed case is entered.</p>`;
+  const says = ratesReportWords;
+  if (plant.cases.length === 0) return markup`<h3>${says.title}</h3><p class="gap">${says.noFeedCase}</p>`;
   const feedRows: Row[] = [
-    ["feed flow", (at) => words.figure(at.feed.flow)],
+    [says.rows.feedFlow, (at) => words.figure(at.feed.flow)],
     [
-      "total solids",
+      says.rows.totalSolids,
       (at) =>
-        maybe(
-          at.totalSolidsPct,
-          (ts) => `${words.number(ts)} %${at.feedCase.totalSolidsPct === null ? " of the sample" : ""}`,
-        ),
+        maybe(at.totalSolidsPct, (ts) => {
+          const solids = `${words.number(ts)} %`;
+          return at.feedCase.totalSolidsPct === null ? says.ofSample(solids) : solids;
+        }),
     ],
-    ["density", (at) => maybe(at.densityKgPerL, (density) => words.both(density, "densityKgPerL", 5))],
-    ["dry solids", (at) => words.figure(at.load)],
+    [
+      says.rows.density,
+      (at) => maybe(at.densityKgPerL, (density) => words.both(density, "densityKgPerL", 5)),
+    ],
+    [says.rows.drySolids, (at) => words.figure(at.load)],
   ];
   const rows = plant.missing
     ? feedRows
@@ -34,18 +39,21 @@ export function ratesSection(state: StudyState, one: SeriesReport, words: PaperW
         ...plant.polymers.flatMap((_, i) => polymerRows(i, plant.polymers.length > 1, words, currency)),
         ...machineRows(words, currency),
       ];
-  return markup`<h3>Rates</h3>
-${plant.missing && markup`<p class="gap">No rates: ${plant.missing}.</p>`}
+  return markup`<h3>${says.title}</h3>
+${plant.missing && markup`<p class="gap">${says.noRates(plant.missing)}</p>`}
 ${table(
-  "Rates at the approved dose, by feed case; metric (US customary)",
+  says.caption,
   [
     { head: "" },
-    ...plant.cases.map(({ feedCase }) => ({ head: `${feedCase.label} (${feedCase.size})`, number: true })),
+    ...plant.cases.map(({ feedCase }) => ({
+      head: says.feedCase(feedCase.label, onPaperWords.feedSizes[feedCase.size]),
+      number: true,
+    })),
   ],
   rows
     .map(([name, text]) => [name, ...plant.cases.map(text)])
     .filter((row) => row.slice(1).some((text) => text !== "")),
-  "none",
+  says.noRow,
 )}`;
 }
 
@@ -53,71 +61,78 @@ ${table(
 function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words: PaperWords): string {
   const dose = words.both(doseKgPerT, "doseKgPerT", 3);
   return factor?.factor.ok
-    ? `${dose}: bench ${words.number(benchDoseKgPerT, 3)} × factor ${words.number(factor.factor.value.factor, 3)}`
+    ? ratesReportWords.doseWithFactor(
+        dose,
+        words.number(benchDoseKgPerT, 3),
+        words.number(factor.factor.value.factor, 3),
+      )
     : dose;
 }
 
 const maybe = <T>(value: T | null | undefined, text: (value: T) => string) =>
   value === null || value === undefined ? onPaperWords.notMeasured : text(value);
 
-function polymerRows(index: number, named: boolean, words: PaperWords, currency: string): Row[] {
-  const prefix = named ? `${index === 0 ? "A" : "B"}: ` : "";
+function polymerRows(index: number, several: boolean, words: PaperWords, currency: string): Row[] {
+  const { rows } = ratesReportWords;
+  const named = (row: string) => (several ? ratesReportWords.ofPolymer(index === 0 ? "A" : "B", row) : row);
   const of =
     (text: (one: CaseChain["polymers"][number]) => string) =>
     (at: CaseChain): string => {
       const found = at.polymers[index];
-      return found ? text(found) : at.rates.ok ? "" : `missing: ${at.rates.message}`;
+      return found ? text(found) : at.rates.ok ? "" : onPaperWords.missing(at.rates.message);
     };
   const given = (value: number | null | undefined, text: (value: number) => string) =>
     value === null || value === undefined ? "" : text(value);
   return [
-    [`${prefix}dose, active`, of(({ polymer }) => doseWords(polymer, words))],
-    [`${prefix}active polymer`, of(({ rates }) => words.both(rates.activeKgPerH, "kgPerH"))],
-    [`${prefix}neat product`, of(({ rates }) => words.both(rates.neatKgPerH, "kgPerH"))],
+    [named(rows.dose), of(({ polymer }) => doseWords(polymer, words))],
+    [named(rows.active), of(({ rates }) => words.both(rates.activeKgPerH, "kgPerH"))],
+    [named(rows.neat), of(({ rates }) => words.both(rates.neatKgPerH, "kgPerH"))],
     [
-      `${prefix}neat product by volume`,
+      named(rows.neatVolume),
       of(({ rates }) => given(rates.neatLPerH, (value) => words.both(value, "flowLPerH"))),
     ],
-    [`${prefix}solution`, of(({ rates }) => words.both(rates.solutionLPerH, "flowLPerH"))],
-    [`${prefix}make-up water`, of(({ rates }) => words.both(rates.makeUpWaterKgPerH, "kgPerH"))],
+    [named(rows.solution), of(({ rates }) => words.both(rates.solutionLPerH, "flowLPerH"))],
+    [named(rows.makeUpWater), of(({ rates }) => words.both(rates.makeUpWaterKgPerH, "kgPerH"))],
     [
-      `${prefix}carrier water`,
+      named(rows.carrierWater),
       of(({ rates }) => given(rates.carrierLPerH, (value) => words.both(value, "flowLPerH"))),
     ],
+    [named(rows.batch), of(({ rates }) => given(rates.batchHours, (value) => `${words.number(value, 3)} h`))],
     [
-      `${prefix}one batch lasts`,
-      of(({ rates }) => given(rates.batchHours, (value) => `${words.number(value, 3)} h`)),
-    ],
-    [
-      `${prefix}ageing volume`,
+      named(rows.ageingVolume),
       of(({ rates }) => given(rates.ageingVolumeL, (value) => words.both(value, "volumeL"))),
     ],
-    [`${prefix}neat product a year`, of(({ rates }) => words.both(rates.neatKgPerYear, "kgPerYear"))],
+    [named(rows.neatPerYear), of(({ rates }) => words.both(rates.neatKgPerYear, "kgPerYear"))],
     [
-      `${prefix}polymer per t dry solids`,
+      named(rows.polymerPerTonne),
       of(({ rates }) => given(rates.costPerTDs, (value) => `${words.number(value)} ${currency}`)),
     ],
     [
-      `${prefix}polymer a year`,
+      named(rows.polymerPerYear),
       of(({ rates }) => given(rates.costPerYear, (value) => `${words.number(value)} ${currency}`)),
     ],
     [
-      `${prefix}pump setting`,
+      named(rows.pumpSetting),
       of(({ setting, polymer }) => {
-        if (!setting) return "no pump line";
-        if (setting.pct === null) return `none: ${setting.status} the settings proven`;
+        if (!setting) return ratesReportWords.noPumpLine;
+        if (setting.pct === null)
+          return ratesReportWords.outside[setting.status === "above" ? "above" : "below"];
         const unit = polymer.pump ? settingWords(polymer.pump.pump) : "%";
-        const ends =
-          setting.low === null || setting.high === null
-            ? ""
-            : ` (${words.number(setting.low, 3)} to ${words.number(setting.high, 3)})`;
-        return `${words.number(setting.pct, 3)} ${unit}${ends}`;
+        const shown = `${words.number(setting.pct, 3)} ${unit}`;
+        return setting.low === null || setting.high === null
+          ? shown
+          : ratesReportWords.settingBetween(
+              shown,
+              words.number(setting.low, 3),
+              words.number(setting.high, 3),
+            );
       }),
     ],
   ];
 }
 
 function machineRows(words: PaperWords, currency: string): Row[] {
+  const { rows } = ratesReportWords;
   const of =
     (text: (rates: Extract<CaseChain["rates"], { ok: true }>["value"]) => string | null) =>
     (at: CaseChain): string =>
@@ -125,17 +140,14 @@ function machineRows(words: PaperWords, currency: string): Row[] {
   const given = (value: number | undefined, text: (value: number) => string) =>
     value === undefined ? null : text(value);
   return [
-    ["wet cake", of((rates) => given(rates.wetCakeKgPerH, (value) => words.both(value, "kgPerH")))],
+    [rows.wetCake, of((rates) => given(rates.wetCakeKgPerH, (value) => words.both(value, "kgPerH")))],
+    [rows.returned, of((rates) => given(rates.returnKgPerH, (value) => words.both(value, "kgPerH", 3)))],
     [
-      "solids returned with the filtrate",
-      of((rates) => given(rates.returnKgPerH, (value) => words.both(value, "kgPerH", 3))),
-    ],
-    [
-      "disposal per t dry solids",
+      rows.disposalPerTonne,
       of((rates) => given(rates.disposalPerTDs, (value) => `${words.number(value)} ${currency}`)),
     ],
     [
-      "disposal a year",
+      rows.disposalPerYear,
       of((rates) => given(rates.disposalPerYear, (value) => `${words.number(value)} ${currency}`)),
     ],
   ];

@@ -7,6 +7,7 @@ import type { StudyState } from "../study/schema/records.ts";
 import { markup, type Markup } from "./markup.ts";
 import { table, type Column } from "./table.ts";
 import type { PaperWords } from "./words.ts";
+import { runsReportWords } from "../words/runs-report.ts";
 
 /** One table of what the plant did: its caption, its heads and its rows in words. */
 export interface RunTable {
@@ -19,18 +20,17 @@ export interface RunTable {
 export function runsSection(tables: RunTable[], sentences: string[]): Markup {
   const filled = tables.filter(({ rows }) => rows.length > 0);
   if (filled.length === 0)
-    return markup`<section><h2>Plant runs</h2><p class="gap">No plant runs logged.</p></section>`;
-  return markup`<section><h2>Plant runs</h2>${filled.map(({ caption, heads, rows }) =>
+    return markup`<section><h2>${runsReportWords.title}</h2><p class="gap">${runsReportWords.none}</p></section>`;
+  return markup`<section><h2>${runsReportWords.title}</h2>${filled.map(({ caption, heads, rows }) =>
     table(
       caption,
       heads.map((head): Column => ({ head })),
       rows,
-      "none",
+      runsReportWords.runs.noRow,
     ),
   )}${sentences.map((line) => markup`<p>${line}</p>`)}</section>`;
 }
 
-const kinds = { step: "step test", routine: "routine", comparison: "comparison" } as const;
 const gap = "–";
 
 /** Every run of a study: what was set and read, the dose by every way that was logged, and the factors they make. */
@@ -44,28 +44,35 @@ export function plantRuns(
   const streams = new Set(
     runs.flatMap(({ run }) => state.sample[state.series[run.seriesId]?.sampleId ?? ""]?.streamId ?? []),
   );
+  const { runs: runHeads, ways } = runsReportWords;
   return {
     tables: [
       {
-        caption: "Runs as logged; –: not measured",
+        caption: runHeads.caption,
         heads: [
-          "run",
-          "when, by",
-          "kind",
-          "feed, m³/h",
-          "TS, %",
-          "dose, kg/t active",
-          "cake TS, %",
-          "filtrate TSS, mg/L",
-          "capture, %",
-          "machine",
-          "counts, notes",
+          runHeads.run,
+          runHeads.whenBy,
+          runHeads.kind,
+          runHeads.feed,
+          runHeads.totalSolids,
+          runHeads.dose,
+          runHeads.cake,
+          runHeads.filtrate,
+          runHeads.capture,
+          runHeads.machine,
+          runHeads.counts,
         ],
         rows: runs.map((chain) => runRow(state, chain, words)),
       },
       {
-        caption: "Dose of each run by every way that was logged, kg/t active",
-        heads: ["run", "polymer", ...Object.values(plantRunWords.ways), "ways differ by", "bench dose"],
+        caption: ways.caption,
+        heads: [
+          runHeads.run,
+          ways.polymer,
+          ...Object.values(plantRunWords.ways),
+          ways.differ,
+          ways.benchDose,
+        ],
         rows: runs.flatMap((chain) => chain.polymers.map((polymer) => wayRow(chain, polymer, words))),
       },
     ],
@@ -88,15 +95,15 @@ function runRow(state: StudyState, { run, polymers, capture }: RunChain, words: 
   return [
     run.label,
     `${words.moment(run.at)}${run.byName ? `, ${run.byName}` : ""}`,
-    kinds[run.kind],
+    runsReportWords.kinds[run.kind],
     plain(run.feedM3PerH),
     plain(run.totalSolidsPct),
-    doses.length === 0 ? gap : doses.join(" and "),
+    doses.length === 0 ? gap : runsReportWords.runs.doses(doses),
     plain(run.cakePct),
     plain(run.filtrateTssMgPerL),
     capture.value === null ? gap : words.number(capture.value),
     [machine, run.machineSettings].filter((text) => text !== "").join(": ") || gap,
-    [run.leftOut ? "LEFT OUT" : run.best ? "for the factor" : "", run.note]
+    [run.leftOut ? runsReportWords.runs.leftOut : run.best ? runsReportWords.runs.forFactor : "", run.note]
       .filter((text) => text !== "")
       .join("; "),
   ];
@@ -105,17 +112,19 @@ function runRow(state: StudyState, { run, polymers, capture }: RunChain, words: 
 function wayRow({ run }: RunChain, polymer: RunPolymer, words: PaperWords): string[] {
   const { reconciled, lacking, benchProduct, benchDoseKgPerT } = polymer;
   const found = reconciled.ok ? reconciled.value : null;
+  const says = runsReportWords.ways;
   return [
     run.label,
     benchProduct.label,
     ...(Object.keys(plantRunWords.ways) as DoseWay[]).map((way) => {
       const dose = found?.differences.find((one) => one.way === way);
-      if (dose) return `${words.number(dose.doseKgPerT, 3)}${found?.from === way ? " (counts)" : ""}`;
-      return `not had: ${lacking.find((one) => one.way === way)?.missing ?? "not logged"}`;
+      const shown = dose && words.number(dose.doseKgPerT, 3);
+      if (shown) return found?.from === way ? says.counting(shown) : shown;
+      return says.notHad(lacking.find((one) => one.way === way)?.missing ?? says.notLogged);
     }),
     found?.spreadPct == null
-      ? "one way alone"
-      : `${words.number(found.spreadPct, 2)} %${found.agrees ? "" : ": a measurement is wrong"}`,
+      ? says.oneAlone
+      : says[found.agrees ? "differBy" : "wrong"](words.number(found.spreadPct, 2)),
     benchDoseKgPerT === null ? gap : words.number(benchDoseKgPerT, 3),
   ];
 }
@@ -125,12 +134,12 @@ function factorWords(state: StudyState, one: FactorChain, words: PaperWords): st
     ({ benchProductId, factorMachineId }) =>
       benchProductId === one.key.productId && factorMachineId === one.key.machineId,
   );
-  const start = `Bench-to-plant factor of ${one.title}`;
-  if (!one.factor.ok) return `${start}: none, ${one.factor.message}.`;
+  const says = runsReportWords.factor;
+  if (!one.factor.ok) return says.none(one.title, one.factor.message);
   const { factor, n, low, high, spreadPct } = one.factor.value;
   const range =
     low === null || high === null || spreadPct === null
-      ? "one run alone has no spread"
-      : `95 % ${words.number(low, 3)} to ${words.number(high, 3)}, runs scatter by ${words.number(spreadPct, 2)} %`;
-  return `${start}: ${words.number(factor, 4)} from ${n} ${n === 1 ? "run" : "runs"} (${range}); ${used ? "in use for the settings" : "not in use"}.`;
+      ? says.oneRun
+      : says.range(words.number(low, 3), words.number(high, 3), words.number(spreadPct, 2));
+  return says[used ? "inUse" : "notInUse"](one.title, words.number(factor, 4), n, range);
 }

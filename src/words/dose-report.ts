@@ -37,6 +37,7 @@ export const doseReportWords = area("doseReport", {
     suggested: "suggested",
     none: "none fitted",
   },
+  inUs: (dose: string, low: string, high: string) => `In US customary units: ${dose}, ${low} to ${high}.`,
   under: (limit: string) => `under ${limit}`,
   outsideTested: (dose: string) => `${dose} outside the doses tested`,
   notDetermined: (dose: string) => `${dose}, not determined`,
@@ -124,3 +125,9 @@ export const doseReportWords = area("doseReport", {
     withdrawnBy: (name: string, moment: string, reason: string) => `${name}, ${moment}: ${reason}`,
   },
 });
+
+/** A model as tables name it; one without a text of its own goes by its name. */
+export function modelTitle(name: string): string {
+  const titles: Record<string, string> = doseReportWords.models;
+  return titles[name] ?? name.replaceAll("-", " ");
+}

@@ -81,6 +81,8 @@ test("a chart is saved as it stands in the report, with its source", async ({ ap
   const host = await app.host("save-chart.flocwright", true);
   await page.goto(host.url);
   await room(page, "Curves").click();
+  // A chart can be saved before its fit has come, too; this one is to have its curve.
+  await expect(page.getByText("Models compared").first()).toBeVisible();
   const saved = async (button: number) => {
     const [file] = await Promise.all([
       page.waitForEvent("download"),

@@ -8,6 +8,7 @@ import { drawnCurve } from "../../../src/report/curve-points.ts";
 import { doseEnd } from "../../../src/report/dose-axes.ts";
 import { targetOfResponse, targetWords } from "../../../src/study/derive/choice.ts";
 import type { SeriesChain } from "../../../src/study/derive/jars.ts";
+import { chartWords } from "../../../src/words/charts.ts";
 import type { ChartPoint, DoseChartData, DoseMark } from "../../charts/dose-chart-data.ts";
 import type { FrameTable } from "../../charts/ChartFrame.vue";
 import type { useChain } from "../../stores/chain.ts";
@@ -124,14 +125,15 @@ export function chartsOf(
       verdict && typeof verdict.low === "number" && typeof verdict.high === "number"
         ? { low: format.toShown(verdict.low, "doseKgPerT"), high: format.toShown(verdict.high, "doseKgPerT") }
         : null;
-    const sentence = verdict?.sentence ?? (chain.running ? "Fitting…" : "Preview only: not fitted yet.");
+    const sentence = verdict?.sentence ?? (chain.running ? chartWords.fitting : chartWords.preview);
     return {
       response: spec.name,
       title: words.label,
       sentence,
       data: {
-        doseLabel: `dose ${letter.toUpperCase()}, ${format.unit("doseKgPerT")} active`,
+        doseLabel: chartWords.doseAxis(letter === "a" ? "A" : "B", format.unit("doseKgPerT")),
         valueLabel: `${words.label}, ${unit}`,
+        valueUnit: unit,
         logValue: spec.scale === "log",
         doseRange,
         tested,
@@ -155,12 +157,12 @@ export function chartsOf(
       },
       table: {
         heads: [
-          "jar",
-          `dose, ${format.unit("doseKgPerT")}`,
+          chartWords.table.jar,
+          chartWords.table.dose(format.unit("doseKgPerT")),
           `${words.label}, ${unit}`,
-          "fitted",
-          "low 95 %",
-          "high 95 %",
+          chartWords.table.fitted,
+          chartWords.table.low,
+          chartWords.table.high,
         ],
         rows: points.map((point) => {
           const dose = format.toCanonical(point.dose, "doseKgPerT");
@@ -169,7 +171,7 @@ export function chartsOf(
           const band = usable ? meanBand(fit, dose) : null;
           const sign = point.censored === "above" ? ">" : point.censored === "below" ? "<" : "";
           return [
-            `${point.label}${point.leftOut ? " (left out)" : ""}`,
+            point.leftOut ? chartWords.jarLeftOut(point.label) : point.label,
             format.plain(point.dose),
             `${sign}${format.plain(point.value)}`,
             usable ? format.plain(meanAt(fit, dose)) : "",

@@ -1,4 +1,5 @@
 import type { DoseMark } from "../../charts/dose-chart-data.ts";
+import { chartWords } from "../../../src/words/charts.ts";
 import type { useChain } from "../../stores/chain.ts";
 import type { useFormat } from "../../stores/format.ts";
 
@@ -10,13 +11,13 @@ export function doseMarks(
   const present = chain.targets?.presentDoseKgPerT ?? null;
   const decision = chain.decision?.decision;
   const picked = (chain.analysis?.axis === "b" ? decision?.doseBKgPerT : decision?.doseAKgPerT) ?? null;
-  const mark = (doseKgPerT: number, name: string, tone: DoseMark["tone"]): DoseMark => ({
+  const mark = (doseKgPerT: number, name: (dose: string) => string, tone: DoseMark["tone"]): DoseMark => ({
     dose: format.toShown(doseKgPerT, "doseKgPerT"),
-    label: `${name} ${format.shown(doseKgPerT, "doseKgPerT", 3)}`,
+    label: name(format.shown(doseKgPerT, "doseKgPerT", 3)),
     tone,
   });
   return [
-    ...(present === null ? [] : [mark(present, "plant today", "warn")]),
-    ...(picked === null ? [] : [mark(picked, "approved", "soft")]),
+    ...(present === null ? [] : [mark(present, chartWords.plantToday, "warn")]),
+    ...(picked === null ? [] : [mark(picked, chartWords.approved, "soft")]),
   ];
 }

@@ -1,3 +1,4 @@
+import { curvesRoomWords } from "../../../src/words/curves-room.ts";
 import type { useFormat } from "../../stores/format.ts";
 
 /** Doses in words, repeats counted: "4.6 (2 times) and 5.8". */
@@ -7,5 +8,6 @@ export function doseList(doses: number[], format: ReturnType<typeof useFormat>):
     const text = format.shown(dose, "doseKgPerT", 3);
     counts.set(text, (counts.get(text) ?? 0) + 1);
   }
-  return [...counts].map(([dose, count]) => (count > 1 ? `${dose} (${count} times)` : dose)).join(" and ");
+  const { times, and } = curvesRoomWords.next;
+  return and([...counts].map(([dose, count]) => (count > 1 ? times(dose, count) : dose)));
 }

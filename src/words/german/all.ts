@@ -7,6 +7,7 @@ import { benchRoom } from "./bench-room.ts";
 import { benchRun } from "./bench-run.ts";
 import { benchTable } from "./bench-table.ts";
 import { cautions } from "./cautions.ts";
+import { charts } from "./charts.ts";
 import { checkChain } from "./check-chain.ts";
 import { choiceChain } from "./choice-chain.ts";
 import { choiceMethods } from "./choice-methods.ts";
@@ -14,9 +15,11 @@ import { choice } from "./choice.ts";
 import { columns } from "./columns.ts";
 import { curveMethods } from "./curve-methods.ts";
 import { models, verdicts, surfaceVerdicts, jarTable } from "./curve.ts";
+import { curvesRoom } from "./curves-room.ts";
 import { decisionChain } from "./decision-chain.ts";
 import { demo } from "./demo.ts";
 import { doseReport } from "./dose-report.ts";
+import { doseRoom } from "./dose-room.ts";
 import { exchangeRoom } from "./exchange-room.ts";
 import { factorChain } from "./factor-chain.ts";
 import { feedChain } from "./feed-chain.ts";
@@ -33,6 +36,7 @@ import { jarDetails } from "./jar-details.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { looks } from "./looks.ts";
 import { machineChain } from "./machine-chain.ts";
+import { madeChoice } from "./made-choice.ts";
 import { measurements } from "./measurements.ts";
 import { mixingChain } from "./mixing-chain.ts";
 import { mixingPlaces } from "./mixing-places.ts";
@@ -54,9 +58,11 @@ import { plantWatch } from "./plant-watch.ts";
 import { pumpChain } from "./pump-chain.ts";
 import { pumpReport } from "./pump-report.ts";
 import { qualityFlags } from "./quality-flags.ts";
+import { ratesReport } from "./rates-report.ts";
 import { record } from "./record.ts";
 import { kinds, records } from "./records.ts";
 import { report } from "./report.ts";
+import { runsReport } from "./runs-report.ts";
 import { sampleChain } from "./sample-chain.ts";
 import { sampleRoom } from "./sample-room.ts";
 import { schema, issues } from "./schema.ts";
@@ -88,15 +94,18 @@ export const german: LanguageTable = {
   benchRun,
   benchTable,
   cautions,
+  charts,
   checkChain,
   choice,
   choiceChain,
   choiceMethods,
   columns,
   curveMethods,
+  curvesRoom,
   decisionChain,
   demo,
   doseReport,
+  doseRoom,
   exchangeRoom,
   factorChain,
   feedChain,
@@ -116,6 +125,7 @@ export const german: LanguageTable = {
   kinds,
   looks,
   machineChain,
+  madeChoice,
   measurements,
   mixingChain,
   mixingPlaces,
@@ -138,9 +148,11 @@ export const german: LanguageTable = {
   pumpChain,
   pumpReport,
   qualityFlags,
+  ratesReport,
   record,
   records,
   report,
+  runsReport,
   sampleChain,
   sampleRoom,
   schema,

@@ -36,6 +36,7 @@ export const doseReport: typeof doseReportWords = {
     suggested: "Vorschlag",
     none: "keines angepasst",
   },
+  inUs: (dose, low, high) => `In US-Einheiten: ${dose}, ${low} bis ${high}.`,
   under: (limit) => `unter ${limit}`,
   outsideTested: (dose) => `${dose} außerhalb der geprüften Dosen`,
   notDetermined: (dose) => `${dose}, nicht bestimmt`,

@@ -1,13 +1,18 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
 import type { Scale } from "chart.js";
 import { movedTarget, targetStep } from "../../../src/choice/target-steps.ts";
 import { roundTicks } from "../../../src/report/axis.ts";
 import { endLabels, spread, untested, valueAtDose, valueEnds } from "../../../src/report/dose-axes.ts";
-import { doseDrawing } from "../../../src/report/dose-chart.ts";
+import { chartLegend, doseDrawing } from "../../../src/report/dose-chart.ts";
 import { svgFile } from "../../../src/report/drawing.ts";
 import { doseChartConfig } from "../../../renderer/charts/dose-chart-config.ts";
 import type { DoseChartData } from "../../../renderer/charts/dose-chart-data.ts";
 import { printedOf } from "../../../renderer/charts/printed-chart.ts";
+import { valueTitle } from "../../../renderer/charts/value-title.ts";
+import { german } from "../../../src/words/german/all.ts";
+import { speak } from "../../../src/words/language.ts";
+
+afterEach(() => speak("english", null));
 
 const ink = Object.fromEntries(
   ["ink", "soft", "rule", "accent", "tint", "sheet", "bad", "warn", "a", "b", "font"].map((name) => [
@@ -20,6 +25,7 @@ const at = (dose: number) => ({ dose, mean: 40 + (dose - 5) ** 2 * 8 });
 const data: DoseChartData = {
   doseLabel: "dose A, kg/t active",
   valueLabel: "Turbidity, NTU",
+  valueUnit: "NTU",
   logValue: true,
   doseRange: { low: 0, high: 8.8 },
   tested: { low: 2, high: 8 },
@@ -80,12 +86,33 @@ describe("the chart on screen and the chart on paper", () => {
     expect(lines["limit"]!.label!.content).toBe("turbidity at most 80 NTU");
   });
 
+  it("name everything in the language spoken when they are drawn", () => {
+    speak("german", german);
+    const paper = doseDrawing(printed, words.number);
+    expect(endLabels(printed).map(({ text }) => text)).toEqual(["neuer Becher", "95-%-Band", "Mittel, A"]);
+    for (const text of ["neuer Becher", "95-%-Band", "Mittel, A", "nicht geprüft"])
+      expect(paper.body.html).toContain(`>${text}</text>`);
+    expect(paper.label).toBe("Turbidity über der Dosis. 5 kg/t.");
+    expect(chartLegend(printed)).toMatch(/^Nummern: Becher; gepunktet: .* nicht eingehalten\.$/);
+    expect(svgFile(paper, "x", "Studie Y.")).toContain("Quelle: Studie Y.");
+  });
+
   it("shade what was not tested", () => {
     expect(untested(printed)).toEqual([
       { low: 0, high: 2 },
       { low: 8, high: 8.8 },
     ]);
     expect(untested({ ...printed, tested: null })).toEqual([]);
+  });
+});
+
+describe("the name of the value axis", () => {
+  it("is whole where it fits, else the unit alone", () => {
+    const width = (text: string) => text.length * 6;
+    expect(valueTitle(data, 88, false, width)).toBe("Turbidity, NTU");
+    expect(valueTitle(data, 87, false, width)).toBe("NTU");
+    expect(valueTitle(data, 123, true, width)).toBe("NTU");
+    expect(valueTitle(data, 124, true, width)).toBe("Turbidity, NTU");
   });
 });
 

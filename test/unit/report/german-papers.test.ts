@@ -118,6 +118,12 @@ describe("the trial report in German", () => {
       "Günstigstes Paar innerhalb aller Grenzwerte: A 6.94 kg/t",
       "Auslitermessungen",
       "fragen.",
+      "In US-Einheiten: 10.4 lb/short ton",
+      "Mengenströme bei der freigegebenen Dosis, je Zulauffall",
+      "Nummern: Becher;",
+      "nicht geprüft",
+      "freigegeben 5.2",
+      "Betriebsversuche",
     ])
       expect(text).toContain(words);
   });

@@ -1,0 +1,41 @@
+import { area } from "./language.ts";
+
+/** Rates of the approved dose for every feed case in the trial report. */
+export const ratesReportWords = area("ratesReport", {
+  title: "Rates",
+  noFeedCase: "No feed case is entered.",
+  noRates: (missing: string) => `No rates: ${missing}.`,
+  caption: "Rates at the approved dose, by feed case; metric (US customary)",
+  feedCase: (label: string, size: string) => `${label} (${size})`,
+  noRow: "none",
+  rows: {
+    feedFlow: "feed flow",
+    totalSolids: "total solids",
+    density: "density",
+    drySolids: "dry solids",
+    dose: "dose, active",
+    active: "active polymer",
+    neat: "neat product",
+    neatVolume: "neat product by volume",
+    solution: "solution",
+    makeUpWater: "make-up water",
+    carrierWater: "carrier water",
+    batch: "one batch lasts",
+    ageingVolume: "ageing volume",
+    neatPerYear: "neat product a year",
+    polymerPerTonne: "polymer per t dry solids",
+    polymerPerYear: "polymer a year",
+    pumpSetting: "pump setting",
+    wetCake: "wet cake",
+    returned: "solids returned with the filtrate",
+    disposalPerTonne: "disposal per t dry solids",
+    disposalPerYear: "disposal a year",
+  },
+  ofPolymer: (letter: "A" | "B", row: string) => `${letter}: ${row}`,
+  ofSample: (solids: string) => `${solids} of the sample`,
+  doseWithFactor: (dose: string, bench: string, factor: string) =>
+    `${dose}: bench ${bench} × factor ${factor}`,
+  noPumpLine: "no pump line",
+  outside: { above: "none: above the settings proven", below: "none: below the settings proven" },
+  settingBetween: (setting: string, low: string, high: string) => `${setting} (${low} to ${high})`,
+});
