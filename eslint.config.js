@@ -50,6 +50,34 @@ export default tseslint.config(
       ],
     },
   },
+  // Texts stand in src/words; signs, units and names of the trade's figures are the same in every language.
+  {
+    files: ["renderer/**/*.vue"],
+    rules: {
+      "vue/no-bare-strings-in-template": [
+        "error",
+        {
+          allowlist: [
+            ..."()[]{}.,;:·–—-+±×=/%&#*?!…↓↑▸○✓→←".split(""),
+            ..."0,1,■,▶,p,95 %,mL,min,pH,AICc,R²,mg/L,NTU,s,g,h,Flocwright,t/V,s/mL,A,B,G,Gt".split(","),
+          ],
+          attributes: {
+            "/.+/": [
+              "title",
+              "aria-label",
+              "aria-roledescription",
+              "aria-valuetext",
+              "label",
+              "hint",
+              "empty",
+              "heading",
+            ],
+            input: ["placeholder"],
+          },
+        },
+      ],
+    },
+  },
   // A terminal program and its scripts speak through the console; nothing else does.
   {
     files: [
