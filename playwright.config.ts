@@ -3,7 +3,7 @@ import { findBrowser, quietFlags } from "./scripts/browser.mjs";
 
 export default defineConfig({
   testDir: "test/e2e",
-  workers: 1,
+  workers: 2,
   timeout: 90_000,
   // A slow shared machine is given a second try; what needed it is named at the end and never passed over in silence.
   retries: process.env["CI"] ? 1 : 0,
