@@ -93,6 +93,19 @@ function saidBeside(printed: PrintedChart, ink: Ink): Plugin<"scatter"> {
   };
 }
 
+/** Whether the curve runs in the upper half of its values at a dose: what is written there would hide it. */
+function runsHigh({ curve, points, logValue }: DoseChartData, dose: number): boolean {
+  const scaled = (value: number) => (logValue ? Math.log(Math.max(value, Number.MIN_VALUE)) : value);
+  const [first, ...others] = curve;
+  if (!first) return false;
+  const nearest = others.reduce(
+    (best, one) => (Math.abs(one.dose - dose) < Math.abs(best.dose - dose) ? one : best),
+    first,
+  );
+  const all = [...points.map(({ value }) => value), ...curve.map(({ mean }) => mean)].map(scaled);
+  return scaled(nearest.mean) > (Math.min(...all) + Math.max(...all)) / 2;
+}
+
 function annotations(
   data: DoseChartData,
   ink: Ink,
@@ -138,8 +151,9 @@ function annotations(
       label: {
         display: true,
         content: mark.label,
-        position: "end",
-        yAdjust: -2 + (index % 2) * 13,
+        ...(runsHigh(data, mark.dose)
+          ? { position: "start", yAdjust: 2 - (index % 2) * 13 }
+          : { position: "end", yAdjust: -2 + (index % 2) * 13 }),
         xAdjust: 4 + 3 * mark.label.length,
         backgroundColor: `color-mix(in srgb, ${ink.sheet} 80%, transparent)`,
         color: ink.soft,
