@@ -117,12 +117,21 @@ async function importAndUndo(page: Page): Promise<void> {
   await page.getByLabel("Stock solution of polymer A").selectOption({ index: 1 });
   const add = page.getByRole("button", { name: /^Add 200 jars/ });
   await add.click();
-  await page.getByText(/Added 200 jars/).waitFor();
-  await page.getByRole("button", { name: "Undo" }).click();
   await page
-    .getByText(/saved \d/)
-    .first()
-    .waitFor();
+    .getByText(/Added 200 jars/)
+    .waitFor()
+    .catch(async (error: unknown) => {
+      console.log(JSON.stringify({ stuck: await page.locator("body").innerText() }));
+      throw error;
+    });
+  const series = page.getByLabel("Series").first().getByRole("option");
+  const before = await series.count();
+  await page.getByRole("button", { name: "Undo" }).click();
+  // Taken back whole before anything else is done: the imported series is gone again.
+  await page.waitForFunction(
+    (count) => document.querySelectorAll("header.bar select")[0]!.querySelectorAll("option").length < count,
+    before,
+  );
   edits += 2;
   done.imports += 1;
 }
