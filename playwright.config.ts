@@ -7,7 +7,7 @@ export default defineConfig({
   timeout: 90_000,
   // A slow shared machine is given a second try; what needed it is named at the end and never passed over in silence.
   retries: process.env["CI"] ? 1 : 0,
-  expect: { timeout: 10_000 },
+  expect: { timeout: 15_000 },
   reporter: process.env["FLOCWRIGHT_REPORT"]
     ? [["json", { outputFile: process.env["FLOCWRIGHT_REPORT"] }], ["line"]]
     : "list",

@@ -1,5 +1,5 @@
 // npm test: every check of the project, one after another; goes on past a failure and ends with a count.
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { findBrowser } from "./browser.mjs";
@@ -22,12 +22,37 @@ function run(name, command, args, env = {}) {
   return ok;
 }
 
-function check(name, command, args) {
-  if (run(name, command, args)) counts.passed += 1;
+function settle(name, ok) {
+  if (ok) counts.passed += 1;
   else {
     counts.failed += 1;
     failures.push(name);
   }
+}
+
+const check = (name, command, args) => settle(name, run(name, command, args));
+
+/** Checks that do not wait for each other, side by side; each is printed whole once it has ended. */
+async function checkTogether(checks) {
+  await Promise.all(
+    checks.map(
+      ([name, command, args]) =>
+        new Promise((done) => {
+          const started = Date.now();
+          const child = spawn(command, args, { cwd: root });
+          let said = "";
+          child.stdout.on("data", (chunk) => (said += chunk));
+          child.stderr.on("data", (chunk) => (said += chunk));
+          child.on("error", (error) => (said += error.message));
+          child.on("close", (code) => {
+            const seconds = ((Date.now() - started) / 1000).toFixed(1);
+            console.log(`\n== ${name}\n${said}${code === 0 ? "ok" : "FAILED"}: ${name}, ${seconds} s`);
+            settle(name, code === 0);
+            done();
+          });
+        }),
+    ),
+  );
 }
 
 function browserOrInstall() {
@@ -59,11 +84,13 @@ function read(file) {
   return existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : null;
 }
 
-check("types", bin("vue-tsc"), ["--noEmit", "-p", "tsconfig.json"]);
-check("lint", bin("eslint"), [".", "--max-warnings", "0"]);
-check("format", bin("prettier"), ["--check", ".", "--log-level", "warn"]);
-check("import rules", process.execPath, ["scripts/import-rules.mjs"]);
-check("no dead exports", process.execPath, ["scripts/dead-exports.mjs"]);
+await checkTogether([
+  ["types", bin("vue-tsc"), ["--noEmit", "-p", "tsconfig.json"]],
+  ["lint", bin("eslint"), [".", "--max-warnings", "0"]],
+  ["format", bin("prettier"), ["--check", ".", "--log-level", "warn"]],
+  ["import rules", process.execPath, ["scripts/import-rules.mjs"]],
+  ["no dead exports", process.execPath, ["scripts/dead-exports.mjs"]],
+]);
 check("build", bin("electron-vite"), ["build", "--logLevel", "warn"]);
 check("what the first room loads", process.execPath, ["scripts/first-load.mjs"]);
 

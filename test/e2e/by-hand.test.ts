@@ -91,6 +91,8 @@ test("every number says its unit aloud, and every picture its finding with a tab
 }) => {
   const host = await app.host("aloud.flocwright", true);
   await page.goto(host.url);
+  // a picture has its finding once its curve is fitted
+  await expect(page.locator('[data-room="curves"]')).toContainText("fitted");
   const faults: string[] = [];
   for (const room of rooms) {
     await enter(page, room);
