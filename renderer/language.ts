@@ -1,6 +1,6 @@
 import type { Language } from "../src/words/language.ts";
-import { firstLanguage, speak } from "../src/words/language.ts";
-import { tableOf } from "../src/words/table-of.ts";
+import { firstLanguage } from "../src/words/language.ts";
+import { speakLanguage } from "../src/words/speak-language.ts";
 import { call } from "./client.ts";
 
 const tags: Record<Language, string> = { english: "en", german: "de" };
@@ -9,7 +9,7 @@ const tags: Record<Language, string> = { english: "en", german: "de" };
 export async function speakFirst(): Promise<void> {
   const about = await call("host.about", {});
   const language = firstLanguage(about.ok ? about.value.language : null, navigator.language);
-  speak(language, await tableOf(language));
+  await speakLanguage(language);
   document.documentElement.lang = tags[language];
   if (about.ok) await call("host.speak", { language, chosen: false });
 }

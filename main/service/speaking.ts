@@ -1,5 +1,5 @@
-import { firstLanguage, speak, spokenLanguage, type Language } from "../../src/words/language.ts";
-import { tableOf } from "../../src/words/table-of.ts";
+import { firstLanguage, spokenLanguage, type Language } from "../../src/words/language.ts";
+import { speakLanguage } from "../../src/words/speak-language.ts";
 import { readPreferences, writePreferences } from "../storage/preferences-file.ts";
 import type { Context } from "./context.ts";
 
@@ -10,8 +10,9 @@ export function chosenLanguage(context: Context): Language | null {
 
 /** Answers in this language from now on, and remembers it where a person chose it. */
 export async function speakIn(context: Context, language: Language, chosen: boolean): Promise<void> {
-  if (language !== spokenLanguage()) speak(language, await tableOf(language));
   if (chosen) writePreferences(context.support.folder, { language });
+  if (language === spokenLanguage()) return;
+  await speakLanguage(language);
   // Rows of the folder's index hold sentences: they are put together again in the new language.
   context.library = null;
 }

@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { languages, speak, type Language } from "../../src/words/language.ts";
-import { tableOf } from "../../src/words/table-of.ts";
+import { languages, type Language } from "../../src/words/language.ts";
+import { speakLanguage } from "../../src/words/speak-language.ts";
 
 /** The value of --language: what a paper is written in, English where nothing is said. */
 export function languageOption(value: unknown): Outcome<Language> {
@@ -13,10 +13,10 @@ export function languageOption(value: unknown): Outcome<Language> {
 
 /** Makes something in a language. The terminal itself speaks English, before and after. */
 export async function inLanguage<T>(language: Language, make: () => T): Promise<T> {
-  speak(language, await tableOf(language));
+  await speakLanguage(language);
   try {
     return make();
   } finally {
-    speak("english", null);
+    await speakLanguage("english");
   }
 }

@@ -1,7 +1,6 @@
 import { fitSeries, type SeriesFits } from "../../src/report/series-fits.ts";
 import { trialReport } from "../../src/report/trial-report.ts";
-import { speak, spokenLanguage } from "../../src/words/language.ts";
-import { tableOf } from "../../src/words/table-of.ts";
+import { speakLanguage } from "../../src/words/speak-language.ts";
 import { stateReceiver } from "../worker/send-state.ts";
 import type { ReportAnswer, ReportQuestion } from "./report-messages.ts";
 
@@ -24,7 +23,7 @@ addEventListener("message", async ({ data }: MessageEvent<ReportQuestion>) => {
     return study.take(data);
   }
   const { id, base, language } = data;
-  if (spokenLanguage() !== language) speak(language, await tableOf(language));
+  await speakLanguage(language);
   try {
     fits ??= fitAll(id);
     say({ id, say: "made", paper: trialReport({ ...base, state: study.state(), fits }) });

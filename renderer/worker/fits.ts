@@ -6,15 +6,14 @@ import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitQuestion } from "./messages.ts";
 import { doseWords } from "../../src/units/display.ts";
 import { writeSignificant } from "../../src/units/number-entry.ts";
-import { speak, spokenLanguage } from "../../src/words/language.ts";
-import { tableOf } from "../../src/words/table-of.ts";
+import { speakLanguage } from "../../src/words/speak-language.ts";
 import { packWorkings } from "./pack.ts";
 
 // Fits run here, off the screen's thread, so that typing never waits for one.
 addEventListener("message", (event: MessageEvent<FitQuestion>) => void answer(event.data));
 
 async function answer({ id, rows, labels, mark, language, system, name }: FitQuestion): Promise<void> {
-  if (spokenLanguage() !== language) speak(language, await tableOf(language));
+  await speakLanguage(language);
   const doses = doseWords((value) => writeSignificant(value, mark, 3), system);
   const jarNames = new Map(labels);
   const result = analyseJars(rows as AnalyseRow[], {

@@ -4,8 +4,8 @@ export type Language = (typeof languages)[number];
 
 /** Texts of one area: plain strings, functions of what is put into them, and groups of both. */
 export type Texts = { [name: string]: Text | Texts };
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- whatever a sentence is made from; each area types its own
-export type Text = string | ((...parts: any[]) => string);
+/** A sentence, or the making of one from parts that its area types. */
+export type Text = string | ((...parts: never[]) => string);
 /** A language: the texts of each area by the area's name. */
 export type LanguageTable = Record<string, Texts>;
 

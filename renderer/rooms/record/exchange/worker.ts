@@ -5,8 +5,7 @@ import { bad, good, type Outcome } from "../../../../src/outcome.ts";
 import { exportFile } from "../../../../src/study/exchange/export-file.ts";
 import { planImport } from "../../../../src/study/exchange/import-plan.ts";
 import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
-import { speak, spokenLanguage } from "../../../../src/words/language.ts";
-import { tableOf as tableOfLanguage } from "../../../../src/words/table-of.ts";
+import { speakLanguage } from "../../../../src/words/speak-language.ts";
 import { newId } from "../../../stores/ids.ts";
 import type { Question, QuestionName, Questions, WorkerAnswer } from "./messages.ts";
 
@@ -88,10 +87,7 @@ addEventListener("message", (event: MessageEvent<Question>) => {
   const work = answers[name] as (
     asked: Question["asked"],
   ) => Promise<Outcome<Questions[QuestionName]["answered"]>> | Outcome<Questions[QuestionName]["answered"]>;
-  void Promise.resolve()
-    .then(async () => {
-      if (spokenLanguage() !== language) speak(language, await tableOfLanguage(language));
-    })
+  void speakLanguage(language)
     .then(() => work(asked))
     .catch(() => bad(words.failed))
     .then((outcome) => {
