@@ -25,6 +25,7 @@ import {
 import { applyEdit, moveOnLine } from "./service/editing.ts";
 import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
+import { recordsFrom } from "./service/in-parts.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
 import { forgetRecent, listRecent } from "./service/recent.ts";
@@ -125,6 +126,10 @@ export const handlers: Handlers = {
     return answerOpened(openPath(context, path.value));
   },
   "study.current": ({ open }) => ok(open ? openedOf(open) : null),
+  "study.records": ({ open }, { kind, seq, from }) => {
+    if (!open) return refused(serviceWords.noStudy, "no-study");
+    return open.seq === seq ? ok(recordsFrom(open.state, kind, from)) : refused(serviceWords.stale, "stale");
+  },
   "study.close": (context) => {
     closeOpen(context);
     return ok({ done: true });

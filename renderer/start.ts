@@ -11,7 +11,7 @@ import { useStudy } from "./stores/study.ts";
 export async function start(): Promise<void> {
   const app = createApp(App).use(createPinia());
   const current = await call("study.current", {});
-  if (current.ok && useStudy().accept(current.value)) {
+  if (current.ok && (await useStudy().accept(current.value))) {
     // What stands above the room comes with it, so that nothing moves once it is shown.
     await Promise.all([useDrafts().load(), import("./components/StudyFrame.vue")]);
   }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { commandSchema } from "./study/commands.ts";
+import { commandSchema, kindSchema } from "./study/commands.ts";
 import { changeSchema } from "./study/history.ts";
 import {
   byNameSchema,
@@ -11,7 +11,7 @@ import {
 } from "./study/schema/common.ts";
 import { libraryRowSchema, librarySearchSchema, sludgeClassSchema } from "./study/library/row.ts";
 import { languages } from "./words/language.ts";
-import { kinds, type Kind, type StudyState } from "./study/schema/records.ts";
+import { kinds, type AnyRecord, type StudyState } from "./study/schema/records.ts";
 
 /**
  * The whole study as it crosses the boundary. Storage validates each record by its kind's schema as it is read or
@@ -53,6 +53,8 @@ const openedSchema = z.strictObject({
   /** things worth saying once, for example that an older file was backed up and upgraded */
   notices: z.array(z.string()),
   state: studyStateSchema,
+  /** the tables too large for this answer, empty in `state`: they are asked for in parts */
+  later: z.array(kindSchema),
   seq: z.int().min(0),
   savedAt: instantSchema.nullable(),
   /** the entry that undo or redo would move next, null where there is none */
@@ -87,6 +89,9 @@ const draftSchema = z.strictObject({
   text: textSchema.max(2000),
   reason: textSchema.max(1000).default(""),
 });
+
+/** Records as they stand in the file, which were validated there. */
+const recordSchema = z.custom<AnyRecord>((value) => typeof value === "object" && value !== null);
 
 const nothing = z.strictObject({});
 const done = z.strictObject({ done: z.literal(true) });
@@ -131,6 +136,11 @@ export const contract = {
   "study.saveAs": { input: z.strictObject({ name: labelSchema }), output: openedSchema.nullable() },
   /** the study that is open already, or null: after a reload the page picks up where it was */
   "study.current": { input: nothing, output: openedSchema.nullable() },
+  /** a large table in parts, as it stands at this entry of the history; "stale" where another came since */
+  "study.records": {
+    input: z.strictObject({ kind: kindSchema, seq: z.int().min(0), from: z.int().min(0) }),
+    output: z.strictObject({ records: z.array(recordSchema), more: z.boolean() }),
+  },
   "study.close": { input: nothing, output: done },
   "study.apply": {
     input: z.strictObject({
@@ -161,7 +171,7 @@ export const contract = {
   /** entries that touched one record, newest first */
   "study.historyOf": {
     input: z.strictObject({
-      kind: z.enum(kinds as [Kind, ...Kind[]]),
+      kind: kindSchema,
       id: idSchema,
       limit: z.int().min(1).max(200),
     }),

@@ -12,6 +12,7 @@ import { openFault } from "../storage/probe.ts";
 import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study-file.ts";
 import type { Context, OpenStudy } from "./context.ts";
 import { storageWords } from "../../src/words/storage.ts";
+import { withoutLarge } from "./in-parts.ts";
 import { noteClosing, noteOpened } from "./recent.ts";
 
 /** What a page is told about the study that is open. */
@@ -21,7 +22,7 @@ export function openedOf(open: OpenStudy): Opened {
     fileName: basename(open.file.path),
     readOnlyBecause: open.file.readOnlyBecause,
     notices: open.file.notices,
-    state: open.state,
+    ...withoutLarge(open.state),
     seq: open.seq,
     savedAt: open.savedAt,
     ...nextMoves(open),

@@ -2,9 +2,10 @@ import { defineStore } from "pinia";
 import { computed, ref, shallowRef, watch } from "vue";
 import type { Analysis, ResponseWorking } from "../../src/curve/analyse-types.ts";
 import { decisionChain } from "../../src/study/derive/decision.ts";
-import { seriesChain } from "../../src/study/derive/jars.ts";
+import { seriesChain, seriesChainInSteps } from "../../src/study/derive/jars.ts";
 import { analyseRows } from "../../src/study/derive/points.ts";
 import { askFits } from "../worker/client.ts";
+import { sameQuestion, type Question } from "../worker/question.ts";
 import type { FitAnswer, FitExtras } from "../worker/messages.ts";
 import type * as farChain from "./far-chain.ts";
 import { useFormat } from "./format.ts";
@@ -35,13 +36,17 @@ export const useChain = defineStore("chain", () => {
   const running = ref(false);
   const fitTrouble = ref("");
 
-  let asked = 0;
-  let lastQuestion = "";
+  study.makeReady((result) => {
+    const id = selection.seriesIdIn(result);
+    return id === null ? [] : seriesChainInSteps(result, id);
+  });
 
-  function ask(question: Parameters<typeof askFits>[0]): void {
-    const text = JSON.stringify(question);
-    if (text === lastQuestion) return;
-    lastQuestion = text;
+  let asked = 0;
+  let lastQuestion: Question | null = null;
+
+  function ask(question: Question): void {
+    if (lastQuestion && sameQuestion(lastQuestion, question)) return;
+    lastQuestion = question;
     asked += 1;
     if (question.rows.length === 0) {
       analysis.value = null;

@@ -1,5 +1,6 @@
 import { defineStore } from "pinia";
 import { computed, ref } from "vue";
+import type { StudyState } from "../../src/study/schema/records.ts";
 import { useDrafts } from "./drafts.ts";
 import { useStudy } from "./study.ts";
 
@@ -12,13 +13,14 @@ export const useSelection = defineStore("selection", () => {
   const chosen = computed(() => picked.value ?? drafts.drafts[remembered]?.text ?? null);
   // A step of its own: an edit elsewhere leaves the table the same, and then nothing that lists series is drawn again.
   const seriesTable = computed(() => study.state?.series ?? null);
-  const allSeries = computed(() =>
-    Object.values(seriesTable.value ?? {}).sort((a, b) => (a.id < b.id ? -1 : 1)),
-  );
-  const seriesId = computed<string | null>(() => {
-    const own = allSeries.value.find((series) => series.id === chosen.value);
-    return own?.id ?? allSeries.value[0]?.id ?? null;
-  });
+  const inOrder = (table: StudyState["series"]) =>
+    Object.values(table).sort((a, b) => (a.id < b.id ? -1 : 1));
+  const allSeries = computed(() => inOrder(seriesTable.value ?? {}));
+  const among = (series: { id: string }[]) =>
+    (series.find(({ id }) => id === chosen.value) ?? series[0])?.id ?? null;
+  const seriesId = computed<string | null>(() => among(allSeries.value));
+  /** the series that the window would be about if the study stood so */
+  const seriesIdIn = (state: StudyState) => among(inOrder(state.series));
   const series = computed(() => (seriesId.value ? (study.state?.series[seriesId.value] ?? null) : null));
 
   const chosenSample = ref<string | null>(null);
@@ -38,5 +40,5 @@ export const useSelection = defineStore("selection", () => {
     chosenSample.value = id;
   }
 
-  return { allSeries, seriesId, series, choose, sampleId, chooseSample };
+  return { allSeries, seriesId, seriesIdIn, series, choose, sampleId, chooseSample };
 });

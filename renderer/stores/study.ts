@@ -3,12 +3,21 @@ import { defineStore } from "pinia";
 import { computed, ref, shallowRef } from "vue";
 import type { Acknowledged, Answer, Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import { applyCommand, applyInSteps, type Command, type SimpleCommand } from "../../src/study/commands.ts";
+import { applyCommand, applyInSteps, type Command } from "../../src/study/commands.ts";
 import type { Change } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
 import { bindTo, call } from "../client.ts";
 import { slicer } from "../worker/next-task.ts";
+import {
+  inSlices,
+  requestOf,
+  writeLargeStep,
+  type LargeCommand,
+  type LargeStep,
+  type LongRun,
+} from "./long-step.ts";
 import { usePeople } from "./people.ts";
+import { wholeStudy } from "./whole-study.ts";
 
 export type SaveState = "saved" | "saving" | "not-saved";
 
@@ -18,15 +27,9 @@ interface Pending {
   /** the state it was laid over on screen, and what came of it */
   base: StudyState;
   result: StudyState;
-  /** the parts of a large step, each as JSON: the answer to it is then brief */
-  texts?: string[];
+  /** a large step as JSON: the answer to it is then brief */
+  large?: LargeStep;
   settle(outcome: Outcome<null>): void;
-}
-
-/** Told of a large step: how far it is, and whether it is to be left off. */
-export interface LongRun {
-  step(done: number, total: number): void;
-  cancelled(): boolean;
 }
 
 /**
@@ -52,15 +55,26 @@ export const useStudy = defineStore("study", () => {
   let seq = 0;
   /** how often this window took a study in */
   let openings = 0;
+  /** while another study is being taken in */
+  let taking = false;
   let queue: Pending[] = [];
   let sending: Promise<void> | null = null;
 
   const isOpen = computed(() => state.value !== null);
   const study = computed(() => state.value?.study["study"] ?? null);
 
-  function accept(opened: Opened | null): boolean {
-    if (!opened) return false;
-    bindTo(opened.opening);
+  /** Takes an opened study in, its large tables fetched first. False, with its sentence in `trouble`, where that fails. */
+  async function accept(answered: Opened | null): Promise<boolean> {
+    if (!answered) return false;
+    openings += 1;
+    taking = true;
+    const whole = await wholeStudy(answered);
+    taking = false;
+    if (!whole.ok) {
+      trouble.value = whole.message;
+      return false;
+    }
+    const opened = whole.value;
     openings += 1;
     durable = opened.state;
     state.value = opened.state;
@@ -114,6 +128,7 @@ export const useStudy = defineStore("study", () => {
   }
 
   async function catchUp(): Promise<Outcome<null>> {
+    if (taking) return good(null);
     const shown = openings;
     const since = await call("study.since", { afterSeq: seq });
     // The answer is about what stood here before a restore or another opening, which this window has taken in by now.
@@ -133,15 +148,10 @@ export const useStudy = defineStore("study", () => {
     return good(null);
   }
 
-  function send({ command, why, texts }: Pending, by: string): Promise<Answer<Acknowledged>> {
+  function send({ command, why, large }: Pending, by: string): Promise<Answer<Acknowledged>> {
     const about = { afterSeq: seq, why, by };
-    if (!texts || command.do !== "together") return call("study.apply", { command, ...about });
-    const body = new Blob([
-      `{"command":{"do":"together","label":${JSON.stringify(command.label)},"commands":[`,
-      texts.join(","),
-      `]},"brief":true,${JSON.stringify(about).slice(1)}`,
-    ]);
-    return call("study.apply", { command, ...about, brief: true }, body);
+    if (!large) return call("study.apply", { command, ...about });
+    return call("study.apply", { command, ...about, brief: true }, requestOf(large, about));
   }
 
   /** A large step became durable just as it was sent, and the answer does not repeat it. */
@@ -163,7 +173,7 @@ export const useStudy = defineStore("study", () => {
       const answer = await send(next, by);
       if (answer.ok) {
         queue.shift();
-        if (next.texts) adopt(next, answer.value);
+        if (next.large) adopt(next, answer.value);
         else follow(answer.value, next);
         savedAt.value = answer.value.savedAt;
         if (queue.length === 0) state.value = durable;
@@ -200,6 +210,7 @@ export const useStudy = defineStore("study", () => {
   function run(asked: Command, why = ""): Promise<Outcome<null>> {
     if (!state.value) return Promise.resolve(bad(shellWords.noStudyOpen));
     if (readOnlyBecause.value) return Promise.resolve(bad(readOnlyBecause.value));
+    if (taking) return Promise.resolve(bad(shellWords.noStudyOpen));
     // The very command that the service will read, so that what is shown here is what becomes durable there.
     const command = JSON.parse(JSON.stringify(asked)) as Command;
     const base = state.value;
@@ -218,18 +229,11 @@ export const useStudy = defineStore("study", () => {
    * Applies a large step in slices, so that the screen goes on answering meanwhile; cancelled in between, nothing has
    * changed. Edits that come in meanwhile stay, and the step is laid over them.
    */
-  async function runLong(asked: Command & { do: "together" }, told: LongRun): Promise<Outcome<null> | null> {
+  async function runLong(asked: LargeCommand, told: LongRun): Promise<Outcome<null> | null> {
+    const large = await writeLargeStep(asked, told);
+    if (!large) return null;
+    const { command } = large;
     const rest = slicer();
-    const texts: string[] = [];
-    const commands: SimpleCommand[] = [];
-    for (const one of asked.commands) {
-      const text = JSON.stringify(one);
-      texts.push(text);
-      commands.push(JSON.parse(text) as SimpleCommand);
-      await rest();
-      if (told.cancelled()) return null;
-    }
-    const command: Command = { ...asked, commands };
     for (;;) {
       const base = state.value;
       if (!base) return bad(shellWords.noStudyOpen);
@@ -237,21 +241,25 @@ export const useStudy = defineStore("study", () => {
       const steps = applyInSteps(base, command);
       let step = steps.next();
       for (; !step.done; step = steps.next()) {
-        told.step(step.value, commands.length);
+        told.step(step.value, command.commands.length);
         await rest();
         if (told.cancelled()) return null;
       }
       if (!step.value.ok) return step.value;
-      if (state.value !== base) continue;
       const result = step.value.value.state;
+      for (const steps of readied) if (!(await inSlices(steps(result), told))) return null;
+      if (state.value !== base) continue;
       state.value = result;
       saveState.value = "saving";
       return new Promise((settle) => {
-        queue.push({ command, why: "", base, result, texts, settle });
+        queue.push({ command, why: "", base, result, large, settle });
         void drain();
       });
     }
   }
+
+  /** what hangs on the state and takes long: gone through in slices before the outcome of a large step is shown */
+  const readied: ((result: StudyState) => Iterable<unknown>)[] = [];
 
   async function move(direction: "undo" | "redo"): Promise<Outcome<null>> {
     await drain();
@@ -294,6 +302,7 @@ export const useStudy = defineStore("study", () => {
     accept,
     run,
     runLong,
+    makeReady: (steps: (result: StudyState) => Iterable<unknown>) => void readied.push(steps),
     undo: () => move("undo"),
     redo: () => move("redo"),
     catchUp,

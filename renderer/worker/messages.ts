@@ -13,6 +13,11 @@ export interface FitExtras {
   next: NextJars | null;
 }
 
+/** Rows that come before the rest of their question. */
+export interface FitPart extends Pick<FitQuestion, "id" | "rows" | "labels"> {
+  more: true;
+}
+
 export interface FitQuestion {
   id: number;
   rows: AnalyseRow[];

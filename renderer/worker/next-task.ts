@@ -2,7 +2,7 @@
 const sliceMs = 12;
 
 /** Lets everything else that waits for the screen's thread have its turn. */
-function nextTask(): Promise<void> {
+export function nextTask(): Promise<void> {
   return new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = () => {

@@ -4,9 +4,13 @@ import normalCdf from "@stdlib/stats-base-dists-normal-cdf";
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
 import tQuantileRaw from "@stdlib/stats-base-dists-t-quantile";
 
+// A band asks for one and the same quantile at every dose.
+let lastT = { p: NaN, df: NaN, quantile: NaN };
+
 /** Student t quantile at probability p. */
 export function tQuantile(p: number, df: number): number {
-  return tQuantileRaw(p, df);
+  if (lastT.p !== p || lastT.df !== df) lastT = { p, df, quantile: tQuantileRaw(p, df) };
+  return lastT.quantile;
 }
 
 /** F quantile at probability p. */

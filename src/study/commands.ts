@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
+import { toTheEnd } from "../steps.ts";
 import { idSchema } from "./schema/common.ts";
 import { kinds, recordSchemas, type AnyRecord, type Kind, type StudyState } from "./schema/records.ts";
 import { brokenInvariant } from "./invariants.ts";
@@ -8,7 +9,8 @@ import { labelFault, linkFault } from "./links.ts";
 import { copyTable, noteOrigin } from "./tables.ts";
 import { kindWords, recordWords } from "../words/records.ts";
 
-const kindSchema = z.enum(kinds as [Kind, ...Kind[]]);
+/** The name of a kind of record. */
+export const kindSchema = z.enum(kinds as [Kind, ...Kind[]]);
 const fieldsSchema = z.record(z.string().regex(/^[a-z][A-Za-z0-9]{0,60}$/), z.unknown());
 
 /**
@@ -63,11 +65,7 @@ type Tables = Record<Kind, Record<string, AnyRecord>>;
  * The given state is never changed; a refused command changes nothing, a group is all or nothing.
  */
 export function applyCommand(state: StudyState, command: Command): Outcome<Applied> {
-  const steps = applyInSteps(state, command);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return toTheEnd(applyInSteps(state, command));
 }
 
 /** Records applied or looked at between two steps: some milliseconds of work. */

@@ -14,7 +14,8 @@ const origins = new WeakMap<object, { from: WeakRef<object>; ids: readonly strin
 type Children<T> = Map<string, readonly T[]>;
 const indexes = new WeakMap<object, Map<string, Children<object>>>();
 
-function keysOf(table: Table): readonly string[] {
+/** The ids of a table in its order. */
+export function keysOf(table: Table): readonly string[] {
   const known = keyLists.get(table);
   if (known) return known;
   const keys = Object.keys(table);

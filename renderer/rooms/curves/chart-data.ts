@@ -164,21 +164,24 @@ export function chartsOf(
           chartWords.table.low,
           chartWords.table.high,
         ],
-        rows: points.map((point) => {
-          const dose = format.toCanonical(point.dose, "doseKgPerT");
-          const fit = working?.fit;
-          const usable = fit && fit.report.status === "converged" && (dose > 0 || fit.model.definedAtZero);
-          const band = usable ? meanBand(fit, dose) : null;
-          const sign = point.censored === "above" ? ">" : point.censored === "below" ? "<" : "";
-          return [
-            point.leftOut ? chartWords.jarLeftOut(point.label) : point.label,
-            format.plain(point.dose),
-            `${sign}${format.plain(point.value)}`,
-            usable ? format.plain(meanAt(fit, dose)) : "",
-            band ? format.plain(band.low) : "",
-            band ? format.plain(band.high) : "",
-          ];
-        }),
+        // A table of many jars is made when somebody looks at it.
+        get rows() {
+          return points.map((point) => {
+            const dose = format.toCanonical(point.dose, "doseKgPerT");
+            const fit = working?.fit;
+            const usable = fit && fit.report.status === "converged" && (dose > 0 || fit.model.definedAtZero);
+            const band = usable ? meanBand(fit, dose) : null;
+            const sign = point.censored === "above" ? ">" : point.censored === "below" ? "<" : "";
+            return [
+              point.leftOut ? chartWords.jarLeftOut(point.label) : point.label,
+              format.plain(point.dose),
+              `${sign}${format.plain(point.value)}`,
+              usable ? format.plain(meanAt(fit, dose)) : "",
+              band ? format.plain(band.low) : "",
+              band ? format.plain(band.high) : "",
+            ];
+          });
+        },
       },
     };
   });

@@ -2,6 +2,7 @@ import { fieldUnit, fieldWords } from "../issue-words.ts";
 import { decisionChainWords } from "../../words/decision-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { childrenOf } from "../tables.ts";
+import { memo, memoOfState } from "./memo.ts";
 import type { StateTone } from "./tone.ts";
 
 /** Named with every snapshot, so that a later reader knows which rules made the numbers. */
@@ -32,7 +33,11 @@ const quiet = new Set([
   "targetTotalG",
 ]);
 
-function valuesOf(what: string, record: { id: string }): SnapshotValue[] {
+const knownValues = memo<SnapshotValue[]>();
+const valuesOf = (what: string, record: { id: string }) =>
+  knownValues(record, [what], () => listValues(what, record));
+
+function listValues(what: string, record: { id: string }): SnapshotValue[] {
   return Object.entries(record).flatMap(([field, value]): SnapshotValue[] => {
     if (quiet.has(field) || value === null || /Id$/.test(field)) return [];
     const key = `${record.id} ${field}`;
@@ -90,6 +95,13 @@ export interface DecisionChain {
 
 /** The series' latest decision that was not withdrawn, and whether anything upstream has moved since. */
 export function decisionChain(state: StudyState, seriesId: string): DecisionChain | null {
+  const known = standing.get(state, seriesId);
+  return known === undefined ? standing.keep(state, seriesId, decisionOf(state, seriesId)) : known;
+}
+
+const standing = memoOfState<DecisionChain | null>();
+
+function decisionOf(state: StudyState, seriesId: string): DecisionChain | null {
   const decision = Object.values(state.decision)
     .filter((one) => one.seriesId === seriesId && one.withdrawn === null)
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : a.id < b.id ? 1 : -1))[0];
@@ -147,13 +159,21 @@ function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | und
   return null;
 }
 
+const byKey = (values: SnapshotValue[]) => new Map(values.map((one) => [one.key, one]));
+const knownSnapshot = memo<Map<string, SnapshotValue>>();
+
 function firstMoved(before: SnapshotValue[], after: SnapshotValue[]): string | null {
-  const old = new Map(before.map((one) => [one.key, one]));
-  const now = new Map(after.map((one) => [one.key, one]));
-  for (const [key, one] of now) {
-    const moved = movedPart(old.get(key), one);
+  const old = knownSnapshot(before, [], () => byKey(before));
+  let kept = 0;
+  for (const one of after) {
+    const earlier = old.get(one.key);
+    if (earlier) kept += 1;
+    if (earlier && earlier.value === one.value) continue;
+    const moved = movedPart(earlier, one);
     if (moved) return moved;
   }
+  if (kept === old.size) return null;
+  const now = byKey(after);
   for (const [key, one] of old) {
     const moved = now.has(key) || quiet.has(key.split(" ").at(-1) ?? "") ? null : movedPart(one, undefined);
     if (moved) return moved;

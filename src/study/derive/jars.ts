@@ -9,8 +9,9 @@ import { counts, responseOf } from "../../responses/registry.ts";
 import { jarChainWords } from "../../words/jar-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
+import { toTheEnd } from "../../steps.ts";
 import { middleUncertainty } from "./jar-uncertainty.ts";
-import { byNumberedName, memo } from "./memo.ts";
+import { byNumberedName, memo, memoOfState } from "./memo.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 import { stockChain, type StockChain } from "./stock.ts";
 import { childrenOf } from "../tables.ts";
@@ -161,16 +162,18 @@ function captureFigure(
 
 /** A whole series from its sample and stocks to every jar's dose and results. The series must exist. */
 export function seriesChain(state: StudyState, seriesId: string): SeriesChain {
-  const ofState = chains.get(state) ?? new Map<string, SeriesChain>();
-  chains.set(state, ofState);
-  const before = ofState.get(seriesId);
-  if (before) return before;
-  const chain = buildChain(state, seriesId);
-  ofState.set(seriesId, chain);
-  return chain;
+  return toTheEnd(seriesChainInSteps(state, seriesId));
 }
 
-const chains = new WeakMap<StudyState, Map<string, SeriesChain>>();
+/** The same in steps, so that a series of thousands of jars need not be worked out in one go. */
+export function* seriesChainInSteps(state: StudyState, seriesId: string): Generator<number, SeriesChain> {
+  const known = chains.get(state, seriesId);
+  return known ?? chains.keep(state, seriesId, yield* buildInSteps(state, seriesId));
+}
+
+const chains = memoOfState<SeriesChain>();
+/** Jars worked out between two steps: some milliseconds of work. */
+const jarsAStep = 200;
 const knownJar = memo<JarChain>();
 
 /** What all jars of a series share. */
@@ -182,19 +185,21 @@ interface Common {
   stockB: StockChain | null;
 }
 
-function buildChain(state: StudyState, seriesId: string): SeriesChain {
+function* buildInSteps(state: StudyState, seriesId: string): Generator<number, SeriesChain> {
   const series = state.series[seriesId]!;
   const sample = sampleChain(state, series.sampleId);
   const feed = state.sample[series.sampleId]!;
   const stockA = series.stockAId ? stockChain(state, series.stockAId) : null;
   const stockB = series.stockBId ? stockChain(state, series.stockBId) : null;
   const common: Common = { series, sample, feed, stockA, stockB };
-  const jars = [...childrenOf(state.jar, "seriesId", seriesId)]
-    .sort((a, b) => byNumberedName(a.label, b.label))
-    .map((jar) => {
-      const readings = [...childrenOf(state.reading, "jarId", jar.id)].sort((a, b) => (a.id < b.id ? -1 : 1));
-      return knownJar(jar, [...Object.values(common), ...readings], () => jarChain(jar, readings, common));
-    });
+  const jars: JarChain[] = [];
+  for (const jar of [...childrenOf(state.jar, "seriesId", seriesId)].sort((a, b) =>
+    byNumberedName(a.label, b.label),
+  )) {
+    const readings = [...childrenOf(state.reading, "jarId", jar.id)].sort((a, b) => (a.id < b.id ? -1 : 1));
+    jars.push(knownJar(jar, [...Object.values(common), ...readings], () => jarChain(jar, readings, common)));
+    if (jars.length % jarsAStep === 0) yield jars.length;
+  }
   return {
     series,
     sample,

@@ -1,3 +1,5 @@
+import type { StudyState } from "../schema/records.ts";
+
 /**
  * Remembers what was last worked out for a record, for as long as everything it was made from is the very same. States
  * are never changed in place, so the same object means the same value, and an edit costs only what hangs on it.
@@ -15,6 +17,25 @@ export function memo<V>(): (key: object, inputs: readonly unknown[], make: () =>
     const value = make();
     known.set(key, { inputs, value });
     return value;
+  };
+}
+
+/**
+ * Remembers what was worked out of a whole state for one of its records, as long as that state is in use: the strip, the
+ * guide and a room ask for the same of one state.
+ */
+export function memoOfState<V>(): {
+  get(state: StudyState, id: string): V | undefined;
+  keep(state: StudyState, id: string, value: V): V;
+} {
+  const known = new WeakMap<StudyState, Map<string, V>>();
+  return {
+    get: (state, id) => known.get(state)?.get(id),
+    keep(state, id, value) {
+      const ofState = known.get(state) ?? new Map<string, V>();
+      known.set(state, ofState.set(id, value));
+      return value;
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { AnalyseRow } from "../../curve/analyse-types.ts";
-import type { SeriesChain } from "./jars.ts";
+import type { JarChain, SeriesChain } from "./jars.ts";
+import { memo } from "./memo.ts";
 
 /**
  * A series as rows for the analysis: one row a reading round of a jar, so that a jar read again is averaged there and
@@ -10,14 +11,7 @@ export function analyseRows(chain: SeriesChain): { rows: AnalyseRow[]; labels: M
   const labels = new Map<number, string>();
   for (const jar of chain.jars) {
     if (jar.jar.leftOut !== null || jar.doseA.value === null || jar.doseB.value === null) continue;
-    const names = Object.keys(jar.responses);
-    const rounds = Math.max(0, ...names.map((name) => jar.responses[name]?.length ?? 0));
-    for (let round = 0; round < rounds; round++) {
-      const readings: AnalyseRow["readings"] = {};
-      for (const name of names) {
-        const reading = jar.responses[name]?.[round];
-        if (reading) readings[name] = { value: reading.value, censored: reading.censored };
-      }
+    for (const readings of knownRounds(jar, [], () => roundsOf(jar))) {
       const row = rows.length + 1;
       labels.set(row, jar.jar.label);
       rows.push({
@@ -32,4 +26,20 @@ export function analyseRows(chain: SeriesChain): { rows: AnalyseRow[]; labels: M
     }
   }
   return { rows, labels };
+}
+
+const knownRounds = memo<AnalyseRow["readings"][]>();
+
+/** A jar's readings, one group a round of reading. */
+function roundsOf({ responses }: JarChain): AnalyseRow["readings"][] {
+  const names = Object.keys(responses);
+  const rounds = Math.max(0, ...names.map((name) => responses[name]?.length ?? 0));
+  return Array.from({ length: rounds }, (_, round) => {
+    const readings: AnalyseRow["readings"] = {};
+    for (const name of names) {
+      const reading = responses[name]?.[round];
+      if (reading) readings[name] = { value: reading.value, censored: reading.censored };
+    }
+    return readings;
+  });
 }

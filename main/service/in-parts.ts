@@ -1,0 +1,24 @@
+import type { OutputOf } from "../../src/contract.ts";
+import { emptyState, kinds, type Kind, type StudyState } from "../../src/study/schema/records.ts";
+import { keysOf } from "../../src/study/tables.ts";
+
+/** A table of more records than this is handed to a page in parts; reading it in one go would keep the screen still. */
+const recordsAtOnce = 1500;
+
+/** A study as a page is told of it at first: without its large tables, which are named. */
+export function withoutLarge(state: StudyState): { state: StudyState; later: Kind[] } {
+  const later = kinds.filter((kind) => keysOf(state[kind]).length > recordsAtOnce);
+  const empty = emptyState();
+  const left = Object.fromEntries(later.map((kind) => [kind, empty[kind]]));
+  return { state: { ...state, ...left }, later };
+}
+
+/** The next records of a table, from this place of its order. */
+export function recordsFrom(state: StudyState, kind: Kind, from: number): OutputOf<"study.records"> {
+  const table = state[kind];
+  const keys = keysOf(table);
+  return {
+    records: keys.slice(from, from + recordsAtOnce).map((key) => table[key]!),
+    more: from + recordsAtOnce < keys.length,
+  };
+}
