@@ -4,7 +4,7 @@ import type { Answer, Opened } from "../src/contract.ts";
 import type { Outcome } from "../src/outcome.ts";
 import { demoCommands } from "../src/study/demo.ts";
 import { librarySearchSchema } from "../src/study/library/row.ts";
-import type { Change } from "../src/study/history.ts";
+import type { Change, ToldChange } from "../src/study/history.ts";
 import { extension } from "./storage/format.ts";
 import {
   ok,
@@ -30,6 +30,7 @@ import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
 import { forgetRecent, listRecent } from "./service/recent.ts";
 import { listShelf, pathForName, refFor, studyOfRef } from "./service/shelf.ts";
+import { changeParts, partsToFollow, partsToRead, toldChange } from "./service/told-change.ts";
 import { demoWords } from "../src/words/demo.ts";
 import { serviceWords } from "../src/words/service.ts";
 
@@ -53,9 +54,9 @@ async function newPath(context: Context, name: string): Promise<Outcome<string> 
 }
 
 /** Entries of the history, or the words for one among them that cannot be read. */
-function entries(read: () => Change[]): Answer<{ changes: Change[] }> {
+function entries(read: () => Change[]): Answer<{ changes: ToldChange[] }> {
   try {
-    return ok({ changes: read() });
+    return ok({ changes: read().map((change) => toldChange(change, partsToRead)) });
   } catch {
     return refused(serviceWords.historyPart);
   }
@@ -142,11 +143,16 @@ export const handlers: Handlers = {
   "study.since": ({ open }, { afterSeq }) =>
     open
       ? ok({
-          changes: afterSeq >= open.seq ? [] : open.file.since(afterSeq),
+          changes:
+            afterSeq >= open.seq
+              ? []
+              : open.file.since(afterSeq).map((change) => toldChange(change, partsToFollow)),
           seq: open.seq,
           ...nextMoves(open),
         })
       : refused(serviceWords.noStudy, "no-study"),
+  "study.changeParts": ({ open }, { seq, from }) =>
+    open ? changeParts(open, seq, from) : refused(serviceWords.noStudy, "no-study"),
   "study.historyOf": ({ open }, { kind, id, limit }) =>
     open ? entries(() => open.file.historyOf(kind, id, limit)) : refused(serviceWords.noStudy, "no-study"),
   "backup.list": (context) => backupsOfOpen(context),

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { commandSchema, kindSchema } from "./study/commands.ts";
-import { changeSchema } from "./study/history.ts";
+import { commandSchema, kindSchema, simpleSchema } from "./study/commands.ts";
+import { toldChangeSchema } from "./study/history.ts";
 import {
   byNameSchema,
   idSchema,
@@ -58,8 +58,8 @@ const openedSchema = z.strictObject({
   seq: z.int().min(0),
   savedAt: instantSchema.nullable(),
   /** the entry that undo or redo would move next, null where there is none */
-  undo: changeSchema.nullable(),
-  redo: changeSchema.nullable(),
+  undo: toldChangeSchema.nullable(),
+  redo: toldChangeSchema.nullable(),
 });
 
 const backupsSchema = z.strictObject({
@@ -76,11 +76,11 @@ const backupsSchema = z.strictObject({
 
 const acknowledgedSchema = z.strictObject({
   /** the entries now durable on disk, oldest first: usually one */
-  changes: z.array(changeSchema),
+  changes: z.array(toldChangeSchema),
   seq: z.int().min(0),
   savedAt: instantSchema,
-  undo: changeSchema.nullable(),
-  redo: changeSchema.nullable(),
+  undo: toldChangeSchema.nullable(),
+  redo: toldChangeSchema.nullable(),
 });
 
 const draftSchema = z.strictObject({
@@ -161,12 +161,17 @@ export const contract = {
       beforeSeq: z.int().min(1).nullable(),
       limit: z.int().min(1).max(500),
     }),
-    output: z.strictObject({ changes: z.array(changeSchema) }),
+    output: z.strictObject({ changes: z.array(toldChangeSchema) }),
   },
   /** entries made by another window since; empty when none */
   "study.since": {
     input: z.strictObject({ afterSeq: z.int().min(0) }),
     output: acknowledgedSchema.omit({ savedAt: true }),
+  },
+  /** the parts of an entry that was told in short */
+  "study.changeParts": {
+    input: z.strictObject({ seq: z.int().min(1), from: z.int().min(0) }),
+    output: z.strictObject({ commands: z.array(simpleSchema), more: z.boolean() }),
   },
   /** entries that touched one record, newest first */
   "study.historyOf": {
@@ -175,7 +180,7 @@ export const contract = {
       id: idSchema,
       limit: z.int().min(1).max(200),
     }),
-    output: z.strictObject({ changes: z.array(changeSchema) }),
+    output: z.strictObject({ changes: z.array(toldChangeSchema) }),
   },
   "backup.list": { input: nothing, output: backupsSchema },
   "backup.make": { input: nothing, output: backupsSchema },

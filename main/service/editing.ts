@@ -5,6 +5,7 @@ import type { Context, OpenStudy } from "./context.ts";
 import { ok, refused } from "./context.ts";
 import { backUpIfDue } from "./backing-up.ts";
 import { nextMoves } from "./opening.ts";
+import { partsToFollow, toldChange } from "./told-change.ts";
 import { serviceWords } from "../../src/words/service.ts";
 
 interface Entry {
@@ -28,7 +29,7 @@ function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowl
   open.line = advanceUndoLine(open.line, change);
   open.backup.changesSince += 1;
   backUpIfDue(context);
-  return ok({ changes: [change], seq: open.seq, savedAt: at, ...nextMoves(open) });
+  return ok({ changes: [toldChange(change, partsToFollow)], seq: open.seq, savedAt: at, ...nextMoves(open) });
 }
 
 /** One edit: checked against the study as it is on disk, written, then acknowledged. */

@@ -13,6 +13,7 @@ import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study
 import type { Context, OpenStudy } from "./context.ts";
 import { storageWords } from "../../src/words/storage.ts";
 import { withoutLarge } from "./in-parts.ts";
+import { partsToRead, toldChange } from "./told-change.ts";
 import { noteClosing, noteOpened } from "./recent.ts";
 
 /** What a page is told about the study that is open. */
@@ -29,18 +30,9 @@ export function openedOf(open: OpenStudy): Opened {
   };
 }
 
-/** More parts of a step than this say nothing more to somebody who asks what undo would take back. */
-const mostPartsShown = 20;
-
-function shortened(command: Command): Command {
-  return command.do === "together" && command.commands.length > mostPartsShown
-    ? { ...command, commands: command.commands.slice(0, mostPartsShown) }
-    : command;
-}
-
 function moveOf(open: OpenStudy, seq: number | undefined): Opened["undo"] {
   const change = seq === undefined ? null : open.file.change(seq);
-  return change && { ...change, command: shortened(change.command), inverse: shortened(change.inverse) };
+  return change && toldChange(change, partsToRead);
 }
 
 /** The entries that undo and redo would move next, a large step by its first parts. */

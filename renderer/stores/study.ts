@@ -16,6 +16,7 @@ import {
   type LargeStep,
   type LongRun,
 } from "./long-step.ts";
+import { afterLarge } from "./large-change.ts";
 import { usePeople } from "./people.ts";
 import { wholeStudy } from "./whole-study.ts";
 
@@ -92,7 +93,15 @@ export const useStudy = defineStore("study", () => {
     return true;
   }
 
-  function follow(acknowledged: Omit<Acknowledged, "savedAt">, sent?: Pending): void {
+  // A large entry takes a while: whoever follows next waits, so that entries stay in their order.
+  let following: Promise<void> = Promise.resolve();
+  function follow(acknowledged: Omit<Acknowledged, "savedAt">, sent?: Pending): Promise<void> {
+    following = following.then(() => followNow(acknowledged, sent));
+    return following;
+  }
+
+  async function followNow(acknowledged: Omit<Acknowledged, "savedAt">, sent?: Pending): Promise<void> {
+    const shown = openings;
     for (const change of acknowledged.changes) {
       if (change.seq <= seq || !durable) continue;
       // Something came in between that this window has not seen: it is fetched in its order first.
@@ -100,6 +109,12 @@ export const useStudy = defineStore("study", () => {
       if (sent?.base === durable) {
         // What the screen already shows has become durable: the same state, so nothing is worked out twice.
         durable = sent.result;
+      } else if (change.left) {
+        const large = await afterLarge(durable, change);
+        if (shown !== openings || !large.ok) return;
+        for (const steps of readied) await inSlices(steps(large.value));
+        if (shown !== openings) return;
+        durable = large.value;
       } else {
         const applied = applyCommand(durable, change.command);
         if (applied.ok) durable = applied.value.state;
@@ -142,7 +157,7 @@ export const useStudy = defineStore("study", () => {
     if (!since.ok) return bad(since.message);
     if (queue.length === 0) trouble.value = null;
     if (since.value.changes.length > 0) {
-      follow(since.value);
+      await follow(since.value);
       overlay();
     }
     return good(null);
@@ -155,12 +170,12 @@ export const useStudy = defineStore("study", () => {
   }
 
   /** A large step became durable just as it was sent, and the answer does not repeat it. */
-  function adopt(sent: Pending, answer: Acknowledged): void {
+  async function adopt(sent: Pending, answer: Acknowledged): Promise<void> {
     if (sent.base === durable && answer.seq === seq + 1) {
       durable = sent.result;
       ({ seq } = answer);
     }
-    follow({ ...answer, changes: [] });
+    await follow({ ...answer, changes: [] });
     if (seq < answer.seq) void catchUp();
   }
 
@@ -173,8 +188,7 @@ export const useStudy = defineStore("study", () => {
       const answer = await send(next, by);
       if (answer.ok) {
         queue.shift();
-        if (next.large) adopt(next, answer.value);
-        else follow(answer.value, next);
+        await (next.large ? adopt(next, answer.value) : follow(answer.value, next));
         savedAt.value = answer.value.savedAt;
         if (queue.length === 0) state.value = durable;
         next.settle(good(null));
@@ -269,10 +283,10 @@ export const useStudy = defineStore("study", () => {
       by: usePeople().current,
     });
     if (!answer.ok) return bad(answer.message);
-    follow(answer.value);
+    await follow(answer.value);
     savedAt.value = answer.value.savedAt;
     if (seq < answer.value.seq) await catchUp();
-    state.value = durable;
+    overlay();
     return good(null);
   }
 

@@ -32,7 +32,8 @@ const setSchema = z.strictObject({
   fields: fieldsSchema,
 });
 const removeSchema = z.strictObject({ do: z.literal("remove"), kind: kindSchema, id: idSchema });
-const simpleSchema = z.discriminatedUnion("do", [addSchema, setSchema, removeSchema]);
+/** The shape of one part of a command. */
+export const simpleSchema = z.discriminatedUnion("do", [addSchema, setSchema, removeSchema]);
 /** The most records one step may touch: an import of 10,000 jars with all their readings fits. */
 export const mostTogether = 120_000;
 

@@ -1,5 +1,5 @@
-import type { Command, SimpleCommand } from "./commands.ts";
-import type { Change } from "./history.ts";
+import type { SimpleCommand } from "./commands.ts";
+import type { ToldChange } from "./history.ts";
 import { fieldUnit, fieldWords } from "./issue-words.ts";
 import type { StudyState } from "./schema/records.ts";
 import { historyWords } from "../words/history.ts";
@@ -56,15 +56,15 @@ function simple(
   return historyWords.changed(nameOf(command.kind, command.id, undefined, state), parts.join("; "));
 }
 
-function body(command: Command, inverse: Command, state: StudyState | null): string {
+function body({ command, inverse, left }: ToldChange, state: StudyState | null): string {
   if (command.do !== "together")
     return simple(command, inverse.do === "together" ? inverse.commands[0] : inverse, state);
-  return historyWords.together(command.label, command.commands.length);
+  return historyWords.together(command.label, command.commands.length + (left ?? 0));
 }
 
 /** One entry of the history as a sentence without its author. `state` lends names to records that are still there. */
-export function describeChange(change: Change, state: StudyState | null): string {
-  const text = body(change.command, change.inverse, state);
+export function describeChange(change: ToldChange, state: StudyState | null): string {
+  const text = body(change, state);
   if (change.undoes !== null) return historyWords.undid(change.undoes, text);
   if (change.redoes !== null) return historyWords.redid(change.redoes, text);
   return historyWords.done(`${text.charAt(0).toUpperCase()}${text.slice(1)}`);

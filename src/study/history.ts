@@ -16,7 +16,12 @@ export interface Change {
   why: string;
 }
 
-export const changeSchema: z.ZodType<Change> = z.strictObject({
+/** An entry as a page is told of it: of a large step only the first parts; `left` counts the others. */
+export interface ToldChange extends Change {
+  left?: number | undefined;
+}
+
+const changeFields = {
   seq: z.int().min(1),
   at: instantSchema,
   by: z.string().max(120),
@@ -25,6 +30,11 @@ export const changeSchema: z.ZodType<Change> = z.strictObject({
   undoes: z.int().min(1).nullable(),
   redoes: z.int().min(1).nullable(),
   why: z.string().max(4000),
+};
+export const changeSchema: z.ZodType<Change> = z.strictObject(changeFields);
+export const toldChangeSchema: z.ZodType<ToldChange> = z.strictObject({
+  ...changeFields,
+  left: z.int().min(1).optional(),
 });
 
 /** Sequence numbers that can be taken back (the last one next) and done again. */

@@ -150,6 +150,25 @@ export async function longTaskFigures(
           await page.getByText(/Added 10.?000 jars/).waitFor({ timeout: 120_000 });
         }),
       );
+      tell(
+        await watch("look at the history of it", page, async () => {
+          await page.locator('[data-room="sample"]').click();
+          await page.locator('[data-room="record"]').click();
+          await page
+            .getByText(/10.?000 jars/)
+            .first()
+            .waitFor({ timeout: 60_000 });
+        }),
+      );
+      tell(
+        await watch("take 10,000 rows back", page, async () => {
+          await page.getByRole("button", { name: /^Undo/ }).click();
+          await page
+            .locator('[data-room="bench"]')
+            .getByText(/\b12 jars/)
+            .waitFor({ timeout: 120_000 });
+        }),
+      );
     });
     await onStudy(browser, root, large, async (page) => {
       tell(

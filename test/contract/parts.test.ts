@@ -5,7 +5,9 @@ import { afterAll, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { createDispatcher } from "../../main/dispatch.ts";
 import { closeContext, createContext, openAtStart, type Context } from "../../main/service.ts";
 import { wholeStudy } from "../../renderer/stores/whole-study.ts";
-import { contract, type Opened } from "../../src/contract.ts";
+import { afterLarge } from "../../renderer/stores/large-change.ts";
+import { contract, type Acknowledged, type Opened } from "../../src/contract.ts";
+import { describeChange } from "../../src/study/describe.ts";
 import { writeLargeStudy } from "../bench/large-study.ts";
 
 let folder = "";
@@ -91,6 +93,60 @@ test("an edit between two parts begins the fetching anew, and nothing is mixed",
   expect(whole.value.seq).toBe(opened.seq + 1);
   expect(whole.value.state.study["study"]?.name).toBe("Edited meanwhile");
   expect(JSON.stringify(whole.value.state)).toBe(JSON.stringify(context.open!.state));
+});
+
+const jarsTogether = (count: number) => ({
+  do: "together" as const,
+  label: "Add many jars",
+  commands: Array.from({ length: count }, (_, i) => ({
+    do: "add" as const,
+    kind: "jar" as const,
+    record: { id: `many-${i}`, seriesId: "series-1", label: `Many ${i}`, order: i + 1 },
+  })),
+});
+
+test("a large step is told in short, tells its whole count, and is followed by its parts, also when it is undone", async () => {
+  const opened = await current();
+  const start = context.open!.state;
+  const { seq } = opened;
+  const command = jarsTogether(4100);
+  const answer = await call("study.apply", { command, afterSeq: seq, by: "" });
+  if (!answer.ok) throw new Error(answer.message);
+  const [change] = (answer.value as Acknowledged).changes;
+  expect(change).toMatchObject({ seq: seq + 1, left: 4080 });
+  expect((change!.command as typeof command).commands).toHaveLength(20);
+  expect(describeChange(change!, null)).toMatch(/4.?100/);
+  const added = await afterLarge(start, change!);
+  if (!added.ok) throw new Error(added.message);
+  expect(added.value.jar).toEqual(context.open!.state.jar);
+  expect(made.filter((name) => name === "study.changeParts")).toHaveLength(3);
+
+  const history = await call("study.history", { beforeSeq: null, limit: 1 });
+  expect(history).toMatchObject({ ok: true, value: { changes: [{ seq: seq + 1, left: 4080 }] } });
+  const undone = await call("study.undo", { by: "" });
+  if (!undone.ok) throw new Error(undone.message);
+  const [back] = (undone.value as Acknowledged).changes;
+  expect(back).toMatchObject({ undoes: seq + 1, left: 4080 });
+  const taken = await afterLarge(added.value, back!);
+  if (!taken.ok) throw new Error(taken.message);
+  expect(taken.value.jar).toEqual(start.jar);
+});
+
+test("a step of some hundred parts is told whole to whoever follows it", async () => {
+  const { seq } = await current();
+  const answer = await call("study.apply", { command: jarsTogether(400), afterSeq: seq, by: "" });
+  if (!answer.ok) throw new Error(answer.message);
+  const [change] = (answer.value as Acknowledged).changes;
+  expect(change!.left).toBeUndefined();
+  expect((change!.command as ReturnType<typeof jarsTogether>).commands).toHaveLength(400);
+});
+
+test("parts of an entry that has none are refused in words", async () => {
+  for (const seq of [1, 999_999])
+    expect(await call("study.changeParts", { seq, from: 0 })).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/\w+\./) as string,
+    });
 });
 
 test("a study closed between two parts is a sentence", async () => {

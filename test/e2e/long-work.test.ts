@@ -49,6 +49,9 @@ test("many jars are one step: added whole, taken back whole", async ({ app, watc
   await page.getByRole("button", { name: /^Add 1500 jars/ }).click();
   await expect(page.getByText("Added 1500 jars with 1500 readings to many.")).toBeVisible();
   await page.reload();
+  await room(page, "Record").click();
+  // the history is told in short, with the whole count
+  await expect(page.getByText(/3.?001 records/).first()).toBeVisible();
   await page.getByRole("button", { name: "Undo" }).click();
   // what is taken back is shown once the host has it on disk
   await expect(page.getByLabel("Series").first().getByRole("option", { name: "many" })).toHaveCount(0);
