@@ -106,6 +106,7 @@ test("a flag leads to its number; photo, dishes and filtration belong to the jar
   await expect(details.getByText(/specific resistance 0.2335 Tm\/kg/)).toBeVisible();
   await details.getByLabel("Straight part from point").selectOption({ index: 2 });
   await expect(details.getByText(/Points 3 to 6 lie on a line/)).toBeVisible();
+  await expect(page.getByRole("status").filter({ hasText: /^saved/ })).toBeVisible();
   await page.reload();
   await room(page, "Bench").click();
   await page.getByRole("button", { name: "Details of jar 6" }).click();
