@@ -54,6 +54,7 @@ export const madeBenchWords = area("madeBench", {
   },
   titles: {
     planDose: "doses of the plan",
+    planDoseB: "doses B of the plan",
     planSyringe: (letter: string) => `syringe volumes of ${letter} in the plan`,
     planWater: "blank water of the plan",
     doseError: "how well a dose is known",

@@ -54,6 +54,7 @@ export const madeBench: typeof madeBenchWords = {
   },
   titles: {
     planDose: "Dosen des Plans",
+    planDoseB: "Dosen B des Plans",
     planSyringe: (letter) => `Spritzenvolumen von ${letter} im Plan`,
     planWater: "Ausgleichswasser des Plans",
     doseError: "wie genau eine Dosis bekannt ist",
