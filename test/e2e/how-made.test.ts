@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "./app.ts";
+import { axeFaults } from "./axe.ts";
 
 const how = (page: Page, title: RegExp) =>
   page.getByRole("button", { name: new RegExp(`^How was this made: ${title.source}`) });
@@ -347,4 +348,24 @@ test("two polymers and US customary units", async ({ app, watched: page }) => {
       source: bounds,
     },
   ]);
+});
+
+test("tables of models and limits with their buttons, and what opens, break no rule axe can see", async ({
+  app,
+  watched: page,
+}) => {
+  test.setTimeout(90_000);
+  const host = await app.host("axe-made.flocwright", true);
+  await page.goto(host.url);
+  await page.locator('[data-room="curves"]').click();
+  await expect(how(page, /best dose of Turbidity/)).toBeVisible();
+  await page.locator("summary", { hasText: "Models compared" }).first().click();
+  await page.locator("summary", { hasText: "Residuals" }).first().click();
+  await how(page, /AICc of the models of Turbidity/).press("Enter");
+  await expect(page.getByRole("dialog")).toBeVisible();
+  expect(await axeFaults(page, "models", "all")).toEqual([]);
+  await page.locator('[data-room="dose"]').click();
+  await how(page, /where turbidity/).press("Enter");
+  await expect(page.getByRole("dialog")).toBeVisible();
+  expect(await axeFaults(page, "limits", "all")).toEqual([]);
 });
