@@ -4,7 +4,7 @@ import { offScale } from "./problem.ts";
 import type { ResponseCurve } from "./types.ts";
 
 /** Fitted mean on the fit's scale with its standard error, averaged over blocks. */
-function meanOnScale(fit: Fit, x: number): { mean: number; se: number } {
+export function meanOnScale(fit: Fit, x: number): { mean: number; se: number } {
   const { model, problem, estimate } = fit;
   const gradient = model.gradient(x, estimate.parameters);
   const n = problem.x.length;

@@ -4,11 +4,13 @@ import { fisherQuantile, tQuantile } from "./distributions.ts";
 import { offScale } from "./problem.ts";
 import type { SurfaceFit } from "./surface.ts";
 
-function codedOf(fit: SurfaceFit, a: number, b: number): [number, number] {
+/** A pair of doses on the scale from -1 to 1 that the surface is fitted on. */
+export function codedOf(fit: SurfaceFit, a: number, b: number): [number, number] {
   return [(a - fit.middle[0]) / fit.half[0], (b - fit.middle[1]) / fit.half[1]];
 }
 
-function meanOnScale(fit: SurfaceFit, a: number, b: number): { mean: number; se: number } {
+/** Fitted mean on the fit's scale with its standard error, averaged over blocks. */
+export function surfaceOnScale(fit: SurfaceFit, a: number, b: number): { mean: number; se: number } {
   const row = [...secondOrderRow(codedOf(fit, a, b)), ...fit.blockShares];
   const { coefficients, covariance } = fit.coded;
   let mean = 0;
@@ -22,7 +24,7 @@ function meanOnScale(fit: SurfaceFit, a: number, b: number): { mean: number; se:
 
 /** The fitted surface at a pair of doses, natural scale. */
 export function surfaceMean(fit: SurfaceFit, a: number, b: number): number {
-  return offScale(meanOnScale(fit, a, b).mean, fit.scale);
+  return offScale(surfaceOnScale(fit, a, b).mean, fit.scale);
 }
 
 /** One-sided bounds of the mean surface at a pair of doses, natural scale (95 % unless said). */
@@ -32,7 +34,7 @@ export function surfaceBounds(
   b: number,
   level = 0.95,
 ): { low: number; high: number } {
-  const { mean, se } = meanOnScale(fit, a, b);
+  const { mean, se } = surfaceOnScale(fit, a, b);
   const t = tQuantile(level, fit.df);
   return { low: offScale(mean - t * se, fit.scale), high: offScale(mean + t * se, fit.scale) };
 }

@@ -34,6 +34,17 @@ export const curveMethods = [
     ],
   },
   {
+    id: "band",
+    code: ["src/curve/bands.ts", "src/curve/surface-bands.ts", "src/study/derive/made-fit.ts"],
+    checks: [
+      {
+        file: "test/unit/study/made-fit.test.ts",
+        asserts:
+          "bounds of a straight line by its closed formula; every fitted value again from its own inputs",
+      },
+    ],
+  },
+  {
     id: "choiceOfModel",
     code: ["src/curve/aicc.ts", "src/curve/lack-of-fit.ts", "src/curve/analyse-candidates.ts"],
     checks: [

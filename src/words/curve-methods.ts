@@ -14,6 +14,12 @@ export const curveMethodWords = area("curveMethods", {
       "constant; b0 + b1 x; b0 + b1 x + b2 x^2 and with b3 x^3, in dose or ln dose; start + gain (1 - e^(-rate x)); top - slope max(0, knee - x); base - depth e^(-(x - centre)^2 / (2 spread^2)); lower + (upper - lower) / (1 + e^(-steepness (x - mid))); lower + (upper - lower) / (1 + (ed50 / x)^slope)",
     source: "textbook shapes",
   },
+  band: {
+    what: "Fitted value at a dose, its bounds, residuals",
+    formula:
+      "fitted ± t(n - p) x standard error of the fitted mean (gradient of the curve, covariance of its parameters), on the fit's scale and turned back; each bound one-sided 95 %; residuals over s = sqrt(rss / (n - p))",
+    source: "standard statistics, recomputed independently for a straight line",
+  },
   choiceOfModel: {
     what: "Choice among models",
     formula:

@@ -124,7 +124,6 @@ export const doseRoomWords = area("doseRoom", {
       "half the fit's interval and 2 x the relative error all jars share x dose, in quadrature (k = 2)",
     quotedDose: "dose",
     sharedError: "standard error all jars share",
-    quotedSource: "JCGM 100 (clause from memory); trade formulas, section 2.2",
     rule: "By which rule",
     reason: "Reason",
     name: "Name",

@@ -2,7 +2,6 @@ import { area } from "./language.ts";
 
 /** How settings, steps, draw-downs and cylinder bands were made: formulas, inputs and sources. */
 export const plantMadeWords = area("plantMade", {
-  calibration: "pump line by least squares; trade formulas, section 7",
   intercept: "line, intercept",
   slope: "line, slope",
   aStep: (unit: string) => `${unit} a step of the setting`,
@@ -24,7 +23,16 @@ export const plantMadeWords = area("plantMade", {
     noFactor: "none known, taken as 1",
     step: "step",
     dose: "dose of this step",
-    source: (calibration: string) => `plan of the step test: trade formulas, section 8; ${calibration}`,
+    source: (plan: string, calibration: string) => `plan: ${plan}; pump: ${calibration}`,
+  },
+  drift: {
+    formula: "dose now = dose set x total solids it was set at / total solids now",
+    setAt: "total solids it was set at",
+  },
+  disposal: {
+    formula: "wet cake x hours a day x days a year / 1000 x price of disposal",
+    wetCake: "wet cake",
+    price: "disposal of wet cake",
   },
   draw: {
     formula: "flow = caught / seconds x 60; off = flow - flow of the line at this setting",
@@ -38,7 +46,5 @@ export const plantMadeWords = area("plantMade", {
     scatter: "scatter of one draw-down",
     readWithin: "read within ±",
     stopwatch: "stopwatch ±",
-    source:
-      "trade formulas, section 7; JCGM 100, annex G.4; reading limits: common practice until you enter your own",
   },
 });

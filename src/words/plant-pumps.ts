@@ -81,6 +81,9 @@ export const plantPumpWords = area("plantPumps", {
     curved: (a: string, b: string, c: string) => `flow = ${a} + ${b} x setting + ${c} x setting²`,
     line: "pump line",
     leastSquares: "least squares over all draw-downs that count",
+    lackOfFitMade: "lack of fit of the pump line",
+    lackOfFitFormula:
+      "F = ((squares about the line - squares between repeats) / (settings - parameters)) / (squares between repeats / (draws - settings)); p = chance of a larger F",
     lackOfFit: (p: string) => `Lack of fit p = ${p}.`,
     onlyNear: "Use only settings close to a draw-down.",
     proven: (low: string, high: string, unit: string) => `Proven ${low} to ${high} ${unit}.`,

@@ -33,6 +33,7 @@ export const plantRoomWords = area("plantRoom", {
     addFeed: "Add a feed case below: the usual flow and its solids.",
     toHave: (why: string) => `To have rates: ${why}.`,
     outlet: "Cake, and what returns with the filtrate",
+    disposalMade: "disposal a year",
     disposal: (money: string) => `Disposal ${money} a year.`,
   },
   card: {
@@ -105,6 +106,7 @@ export const plantRoomWords = area("plantRoom", {
     noLine: "no line",
     above: "above proven",
     below: "below proven",
+    driftMade: "dose while the solids drift",
     drifting: "Pump and flow left as they are while the solids drift:",
     gives: (solids: string, dose: string) => `${solids} % gives ${dose}`,
   },

@@ -141,6 +141,8 @@ export const sampleRoomWords = area("sampleRoom", {
     wantedStrength: "Wanted strength",
     percentActive: "% active",
     ofTheWhole: "Of the whole solution",
+    recipe: (stock: string) => `recipe of ${stock}`,
+    life: (stock: string) => `times of ${stock}`,
     weighLead: "Weigh",
     gramsNeat: (grams: string) => `${grams} g neat product`,
     millilitres: (millilitres: string) => `(about ${millilitres} mL; weigh the syringe before and after)`,

@@ -1,5 +1,5 @@
 import { capturePct } from "../../bench/capture.ts";
-import { sourceOf } from "../../methods/methods.ts";
+import { benchSourceOf } from "../../methods/bench-source.ts";
 import { doseFromSyringe, type JarBasis } from "../../bench/dose.ts";
 import type { DoseUncertainty } from "../../bench/dose-uncertainty.ts";
 import { asSuppliedDose } from "../../product/make-down.ts";
@@ -76,7 +76,7 @@ function doseFigure(
         unit: "%",
       },
     ],
-    source: sourceOf("dose"),
+    source: benchSourceOf("dose"),
   };
   const lack = (words: string) => missingFigure("doseKgPerT", words, made);
   if (syringeMl === null) return lack(jarChainWords.enterVolume(letter));
@@ -109,7 +109,7 @@ function suppliedFigure(dose: Figure, stock: StockChain | null): Figure {
       { name: jarChainWords.activeDose, value: dose.value, unit: "kg/t" },
       { name: jarChainWords.activeShare, value: activePct, unit: "%" },
     ],
-    source: sourceOf("dose"),
+    source: benchSourceOf("dose"),
   };
   if (dose.value === null) return missingFigure("asSuppliedKgPerT", dose.missing ?? "", made);
   if (dose.value === 0) return figure("asSuppliedKgPerT", 0, made);
@@ -144,7 +144,7 @@ function captureFigure(
       { name: jarChainWords.cakeTs, value: cake, unit: "%" },
       { name: jarChainWords.addedLiquid, value: dilution, unit: "" },
     ],
-    source: sourceOf("capture"),
+    source: benchSourceOf("capture"),
   };
   const lack = (words: string) => missingFigure("percent", words, made);
   if (tss === null) return lack(jarChainWords.needsFiltrateTss);

@@ -1,5 +1,6 @@
 import { costAt, type CostInput } from "../../choice/cost.ts";
 import type { RuleResult } from "../../choice/rules.ts";
+import { sourceOf } from "../../methods/methods.ts";
 import { madeChoiceWords } from "../../words/made-choice.ts";
 import type { Made } from "./figure.ts";
 
@@ -21,9 +22,18 @@ export function costMade(doseKgPerT: number, cost: CostInput, currency: string):
       { name: names.disposal, value: parts.disposal, unit: currency },
       { name: names.return, value: parts.returnLoad, unit: currency },
     ],
-    source: madeChoiceWords.costSource,
+    source: sourceOf("cost"),
   };
 }
+
+const methodOfRule = {
+  minimum: "interval",
+  knee: "knee",
+  "cheapest-in-limits": "limits",
+  "least-cost": "cost",
+  "near-least-cost": "cost",
+  desirability: "desirability",
+} as const;
 
 /** How the row of a rule was made: its dose, its cost and its chance to miss a limit. */
 export function ruleMade(
@@ -33,6 +43,7 @@ export function ruleMade(
   chance: { value: number | null; draws: number; seed: number },
 ): Made {
   const costOf = costMade(rule.dose ?? 0, cost, currency);
+  const sources = [sourceOf(methodOfRule[rule.rule]), costOf.source, sourceOf("chanceToMiss")];
   return {
     formula: madeChoiceWords.rule(madeChoiceWords.rules[rule.rule], costOf.formula),
     inputs: [
@@ -44,6 +55,6 @@ export function ruleMade(
       },
       { name: madeChoiceWords.inputs.draws, value: `${chance.draws}, ${chance.seed}`, unit: "" },
     ],
-    source: madeChoiceWords.ruleSource,
+    source: [...new Set(sources)].join("; "),
   };
 }

@@ -1,4 +1,8 @@
+import { sourceOf } from "../../methods/methods.ts";
+import type { PresentRun } from "../../plant/present-dose.ts";
 import type { PumpLine } from "../../plant/pump-line.ts";
+import { madeChoiceWords } from "../../words/made-choice.ts";
+import { plantInputWords } from "../../words/plant-inputs.ts";
 import { plantMadeWords } from "../../words/plant-made.ts";
 import type { Made, MadeInput } from "./figure.ts";
 
@@ -29,7 +33,39 @@ export function settingRowMade(input: {
       { name: plantMadeWords.row.drySolids, value: input.loadOfCase, unit: "kg/h" },
       ...lineInputs(input.line, input.flowUnit),
     ],
-    source: plantMadeWords.calibration,
+    source: sourceOf("pumpLine"),
+  };
+}
+
+/** How the doses were made that a pump left as it is gives while the solids drift. */
+export function driftMade(doseKgPerT: number, setAtPct: number): Made {
+  return {
+    formula: plantMadeWords.drift.formula,
+    inputs: [
+      { name: plantMadeWords.step.dose, value: doseKgPerT, unit: "kg/t" },
+      { name: plantMadeWords.drift.setAt, value: setAtPct, unit: "%" },
+    ],
+    source: sourceOf("solidsDrift"),
+  };
+}
+
+/** How the disposal of a year was made. */
+export function disposalMade(input: {
+  wetCakeKgPerH: number | null;
+  hoursPerDay: number | null;
+  daysPerYear: number | null;
+  pricePerWetT: number | null;
+  currency: string;
+}): Made {
+  return {
+    formula: plantMadeWords.disposal.formula,
+    inputs: [
+      { name: plantMadeWords.disposal.wetCake, value: input.wetCakeKgPerH, unit: "kg/h" },
+      { name: plantInputWords.hoursPerDay, value: input.hoursPerDay, unit: "h" },
+      { name: plantInputWords.daysPerYear, value: input.daysPerYear, unit: "d" },
+      { name: plantMadeWords.disposal.price, value: input.pricePerWetT, unit: `${input.currency}/t` },
+    ],
+    source: sourceOf("cost"),
   };
 }
 
@@ -51,7 +87,25 @@ export function stepMade(input: {
       { name: plantMadeWords.step.dose, value: input.doseKgPerT, unit: "kg/t" },
       ...(input.line ? lineInputs(input.line, input.flowUnit) : []),
     ],
-    source: plantMadeWords.step.source(plantMadeWords.calibration),
+    source: plantMadeWords.step.source(sourceOf("stepTest"), sourceOf("pumpLine")),
+  };
+}
+
+/** How the plant's present dose was made from a pump's setting and the feed. */
+export function presentMade(run: PresentRun, setting: number | null, settingUnit: string): Made {
+  const names = madeChoiceWords.limitInputs;
+  return {
+    formula: madeChoiceWords.present,
+    inputs: [
+      { name: names.setting, value: setting, unit: settingUnit },
+      { name: names.flow, value: run.flowMlPerMin, unit: "mL/min" },
+      { name: names.flowDensity, value: run.flowDensityKgPerL, unit: "kg/L" },
+      { name: names.active, value: run.activePct, unit: "%" },
+      { name: names.feed, value: run.feedM3PerH, unit: "m³/h" },
+      { name: names.density, value: run.densityKgPerL, unit: "kg/L" },
+      { name: names.solids, value: run.totalSolidsPct, unit: "%" },
+    ],
+    source: sourceOf("runDose"),
   };
 }
 
@@ -69,7 +123,7 @@ export function drawMade(input: {
       { name: plantMadeWords.draw.seconds, value: input.seconds, unit: "s" },
       { name: plantMadeWords.draw.flowOfLine, value: input.onLine, unit: `${input.unit}/min` },
     ],
-    source: plantMadeWords.calibration,
+    source: sourceOf("pumpLine"),
   };
 }
 
@@ -89,6 +143,6 @@ export function bandMade(input: {
       { name: plantMadeWords.band.readWithin, value: input.readingLimit, unit: input.unit },
       { name: plantMadeWords.band.stopwatch, value: input.watchLimitS, unit: "s" },
     ],
-    source: plantMadeWords.band.source,
+    source: sourceOf("cylinder"),
   };
 }

@@ -1,6 +1,6 @@
 import { checkMachine, type MachineCheck, type MachineCheckName } from "../../plant/machine-check.ts";
 import { sourceOf } from "../../methods/methods.ts";
-import type { QuantityKind } from "../../units/display.ts";
+import { unitText, type QuantityKind } from "../../units/display.ts";
 import { machineChainWords } from "../../words/machine-chain.ts";
 import { plantInputWords } from "../../words/plant-inputs.ts";
 import type { RecordOf } from "../schema/records.ts";
@@ -62,10 +62,18 @@ export function machineChain(machine: Machine, feed: FeedChain, sample: SampleCh
               : [{ name: plantInputWords.totalSolids, value: feed.totalSolidsPct, unit: "%" }]),
         ...(check.low === null
           ? []
-          : [{ name: machineChainWords.lowestAllowed, value: check.low, unit: "" }]),
+          : [
+              { name: machineChainWords.lowestAllowed, value: check.low, unit: unitText(quantity, "metric") },
+            ]),
         ...(check.high === null
           ? []
-          : [{ name: machineChainWords.highestAllowed, value: check.high, unit: "" }]),
+          : [
+              {
+                name: machineChainWords.highestAllowed,
+                value: check.high,
+                unit: unitText(quantity, "metric"),
+              },
+            ]),
       ],
       source: sourceOf("loading"),
     };

@@ -1,5 +1,5 @@
 import { sludgeDensityKgPerL } from "../../sample/density.ts";
-import { sourceOf } from "../../methods/methods.ts";
+import { benchSourceOf } from "../../methods/bench-source.ts";
 import {
   feedDifferenceLimitPct,
   replicates,
@@ -41,12 +41,12 @@ function dishChain(dish: RecordOf<"dish">): DishChain {
   const ts: Made = {
     formula: sampleChainWords.totalSolidsFormula,
     inputs: masses(["tareG", "wetG", "dryG"]),
-    source: sourceOf("solids"),
+    source: benchSourceOf("solids"),
   };
   const vs: Made = {
     formula: sampleChainWords.volatileFormula,
     inputs: masses(["tareG", "dryG", "ashG"]),
-    source: sourceOf("solids"),
+    source: benchSourceOf("solids"),
   };
   const total = totalSolidsPct(dish);
   const volatile = volatileSolidsPct(dish);
@@ -63,7 +63,7 @@ function meanFigure(values: { label: string; value: number }[], formula: string,
   const made: Made = {
     formula,
     inputs: values.map(({ label, value }) => ({ name: sampleChainWords.dish(label), value, unit: "%" })),
-    source: sourceOf("solids"),
+    source: benchSourceOf("solids"),
   };
   const summary = replicates(values.map(({ value }) => value));
   return summary.ok
@@ -159,7 +159,7 @@ function densityOf(
         unit: "%",
       },
     ],
-    source: sourceOf("density"),
+    source: benchSourceOf("density"),
   };
   if (totalSolids === null)
     return {

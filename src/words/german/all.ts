@@ -36,7 +36,10 @@ import { jarDetails } from "./jar-details.ts";
 import { jarPlan } from "./jar-plan.ts";
 import { looks } from "./looks.ts";
 import { machineChain } from "./machine-chain.ts";
+import { madeBench } from "./made-bench.ts";
 import { madeChoice } from "./made-choice.ts";
+import { madeFit } from "./made-fit.ts";
+import { madeLibrary } from "./made-library.ts";
 import { measurements } from "./measurements.ts";
 import { mixingChain } from "./mixing-chain.ts";
 import { mixingPlaces } from "./mixing-places.ts";
@@ -125,7 +128,10 @@ export const german: LanguageTable = {
   kinds,
   looks,
   machineChain,
+  madeBench,
   madeChoice,
+  madeFit,
+  madeLibrary,
   measurements,
   mixingChain,
   mixingPlaces,

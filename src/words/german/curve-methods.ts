@@ -13,6 +13,12 @@ export const curveMethods: typeof curveMethodWords = {
       "konstant; b0 + b1 x; b0 + b1 x + b2 x^2 und mit b3 x^3, in Dosis oder ln Dosis; Anfang + Gewinn (1 - e^(-Rate x)); oben - Steigung max(0, Knick - x); Grund - Tiefe e^(-(x - Mitte)^2 / (2 Breite^2)); unten + (oben - unten) / (1 + e^(-Steilheit (x - Mitte))); unten + (oben - unten) / (1 + (ed50 / x)^Steigung)",
     source: "Formen aus dem Lehrbuch",
   },
+  band: {
+    what: "Angepasster Wert bei einer Dosis, seine Schranken, Residuen",
+    formula:
+      "angepasst ± t(n - p) x Standardfehler des angepassten Mittels (Gradient der Kurve, Kovarianz ihrer Parameter), auf der Skala der Anpassung und zurückgerechnet; jede Schranke einseitig 95 %; Residuen durch s = Wurzel(rss / (n - p))",
+    source: "übliche Statistik, für eine Gerade unabhängig nachgerechnet",
+  },
   choiceOfModel: {
     what: "Wahl unter den Modellen",
     formula:

@@ -120,7 +120,6 @@ export const doseRoom: typeof doseRoomWords = {
       "halbes Intervall der Anpassung und 2 x der allen Bechern gemeinsame relative Fehler x Dosis, quadratisch addiert (k = 2)",
     quotedDose: "Dosis",
     sharedError: "allen Bechern gemeinsame Standardunsicherheit",
-    quotedSource: "JCGM 100 (Abschnitt aus dem Gedächtnis); Fachformeln, Abschnitt 2.2",
     rule: "Nach welcher Regel",
     reason: "Begründung",
     name: "Name",

@@ -1,7 +1,6 @@
 import type { plantMadeWords } from "../plant-made.ts";
 
 export const plantMade: typeof plantMadeWords = {
-  calibration: "Pumpengerade nach kleinsten Quadraten; Fachformeln, Abschnitt 7",
   intercept: "Pumpengerade, Achsenabschnitt",
   slope: "Pumpengerade, Steigung",
   aStep: (unit) => `${unit} je Schritt der Einstellung`,
@@ -23,7 +22,16 @@ export const plantMade: typeof plantMadeWords = {
     noFactor: "keiner bekannt, als 1 angenommen",
     step: "Stufe",
     dose: "Dosis dieser Stufe",
-    source: (calibration) => `Plan des Stufenversuchs: Fachformeln, Abschnitt 8; ${calibration}`,
+    source: (plan, calibration) => `Plan: ${plan}; Pumpe: ${calibration}`,
+  },
+  drift: {
+    formula: "Dosis jetzt = eingestellte Dosis x TR bei der Einstellung / TR jetzt",
+    setAt: "TR bei der Einstellung",
+  },
+  disposal: {
+    formula: "nasser Kuchen x Stunden am Tag x Tage im Jahr / 1000 x Preis der Entsorgung",
+    wetCake: "nasser Kuchen",
+    price: "Entsorgung des nassen Kuchens",
   },
   draw: {
     formula:
@@ -38,7 +46,5 @@ export const plantMade: typeof plantMadeWords = {
     scatter: "Streuung einer Auslitermessung",
     readWithin: "Ablesung auf ±",
     stopwatch: "Stoppuhr ±",
-    source:
-      "Fachformeln, Abschnitt 7; JCGM 100, Anhang G.4; Ablesegrenzen: übliche Praxis, bis eigene eingetragen sind",
   },
 };

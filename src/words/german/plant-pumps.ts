@@ -86,6 +86,9 @@ export const plantPumps: typeof plantPumpWords = {
     curved: (a, b, c) => `Förderstrom = ${a} + ${b} x Einstellung + ${c} x Einstellung²`,
     line: "Pumpengerade",
     leastSquares: "kleinste Quadrate über alle Auslitermessungen, die zählen",
+    lackOfFitMade: "Modellabweichung der Pumpengerade",
+    lackOfFitFormula:
+      "F = ((Quadrate um die Gerade - Quadrate zwischen Wiederholungen) / (Einstellungen - Parameter)) / (Quadrate zwischen Wiederholungen / (Messungen - Einstellungen)); p = Wahrscheinlichkeit eines größeren F",
     lackOfFit: (p) => `Modellabweichung p = ${p}.`,
     onlyNear: "Nur Einstellungen nahe einer Auslitermessung verwenden.",
     proven: (low, high, unit) => `Nachgewiesen ${low} bis ${high} ${unit}.`,

@@ -34,6 +34,7 @@ export const plantRoom: typeof plantRoomWords = {
     addFeed: "Unten einen Zulauffall hinzufügen: den üblichen Strom und seinen Feststoff.",
     toHave: (why) => `Für die Ströme: ${why}.`,
     outlet: "Kuchen, und was mit dem Filtrat zurückläuft",
+    disposalMade: "Entsorgung im Jahr",
     disposal: (money) => `Entsorgung ${money} je Jahr.`,
   },
   card: {
@@ -106,6 +107,7 @@ export const plantRoom: typeof plantRoomWords = {
     noLine: "keine Gerade",
     above: "über Bereich",
     below: "unter Bereich",
+    driftMade: "Dosis, während der TR driftet",
     drifting: "Pumpe und Zulaufstrom bleiben, während sich der Feststoff ändert:",
     gives: (solids, dose) => `${solids} % ergibt ${dose}`,
   },

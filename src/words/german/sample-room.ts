@@ -140,6 +140,8 @@ export const sampleRoom: typeof sampleRoomWords = {
     wantedStrength: "Gewünschte Konzentration",
     percentActive: "% Wirksubstanz",
     ofTheWhole: "Der gesamten Lösung",
+    recipe: (stock) => `Rezept von ${stock}`,
+    life: (stock) => `Zeiten von ${stock}`,
     weighLead: "Einwiegen:",
     gramsNeat: (grams) => `${grams} g Handelsware`,
     millilitres: (millilitres) => `(etwa ${millilitres} mL; die Spritze vorher und nachher wiegen)`,
