@@ -60,14 +60,16 @@ export interface PlotPicture {
 /** width of one letter, roughly */
 const letter = 6;
 /** what stands left of the plate, in user units, in every plot */
-export const plotLeft = 64;
+const plotLeft = 64;
 const roomAbove = 28;
 const namesApart = 13;
 /** room that a number takes along each axis */
-const tickRoom = { across: 42, up: 24 };
+const tickRoom = { across: 42, up: 20 };
 const fewestTicks = 3;
 /** share of the width that names may take beside the plate; longer ones stand in it */
 const mostBeside = 0.28;
+/** how far under its line a name stands that has no room beside the plate */
+const belowLine = 36;
 
 /** Places every piece of a plot within a width and a height; `right` is the room for names beside the plate. */
 export function plotPicture(
@@ -130,7 +132,9 @@ export function plotPicture(
       ...(plot.points ?? []).flatMap((point) => pointShapes(point, x, y, place)),
       ...named.map(({ name }, i): Shape => ({
         kind: "text",
-        ...(inside ? { x: place.right - 4, y: at[i]! + 15 } : { x: place.right + 6, y: at[i]! + 4 }),
+        ...(inside
+          ? { x: place.right - 4, y: Math.min(place.bottom - 4, at[i]! + belowLine) }
+          : { x: place.right + 6, y: at[i]! + 4 }),
         text: name,
         look: "name",
         anchor: inside ? "end" : "start",

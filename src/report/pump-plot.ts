@@ -15,6 +15,7 @@ export function pumpPlot(chain: PumpChain, number: (value: number) => string): P
   if (!line.ok || flows.length === 0) return null;
   const settings = flows.map(({ setting }) => setting);
   const [low, high] = [Math.min(...settings), Math.max(...settings)];
+  const air = (high - low) * 0.25;
   const along = Array.from({ length: steps + 1 }, (_, i) => {
     const setting = low + ((high - low) * i) / steps;
     return { x: setting, ...flowAt(line.value, setting) };
@@ -31,8 +32,9 @@ export function pumpPlot(chain: PumpChain, number: (value: number) => string): P
     sentence: plantPumpWords.chart(flows.length),
     x: {
       title: plantPumpWords.draws.inUnit(plantPumpWords.draws.setting, unit),
-      low: Math.max(0, low - (high - low) * 0.12),
-      high: high + (high - low) * 0.12,
+      low: Math.max(0, low - air),
+      // A share of the pump's whole reach ends at 100.
+      high: pump.settingUnit.startsWith("%") ? Math.max(high, Math.min(100, high + air)) : high + air,
     },
     y: {
       title: plantPumpWords.flowIn(flowUnit(chain)),
