@@ -7,14 +7,14 @@ import { useStudy } from "../stores/study.ts";
 
 const hashDigits = 16;
 
-/** Makes a drawing into a file that says where it comes from: study, series, moment and history entry. */
+/** Makes a drawing into a file that says where it comes from: study, series (if it is of one), moment, history entry. */
 export function useChartFile() {
   const study = useStudy();
   const chain = useChain();
 
-  return async function file(drawing: Drawing, title: string): Promise<string> {
+  return async function file(drawing: Drawing, title: string, ofSeries = true): Promise<string> {
     const anchor = await call("study.anchor", {});
-    const series = chain.series?.series.label;
+    const series = ofSeries ? chain.series?.series.label : undefined;
     const says = chartWords.file;
     const source = [
       says[study.study?.invented ? "inventedStudy" : "study"](study.study?.name ?? ""),

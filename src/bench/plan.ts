@@ -193,7 +193,8 @@ export function makePlan(
       doseBKgPerT: pair.b,
       syringeAMl: volumes[i]!.a,
       syringeBMl: volumes[i]!.b,
-      blankWaterMl: largest - volumes[i]!.a - volumes[i]!.b,
+      // The fullest jar takes none; what subtraction leaves of it is rounding.
+      blankWaterMl: Math.max(0, Number((largest - volumes[i]!.a - volumes[i]!.b).toFixed(9))),
     })),
     warnings,
   });

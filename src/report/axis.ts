@@ -8,8 +8,17 @@ export interface Axis {
   ticks: number[];
 }
 
-/** An axis from `from` to `to` in user units. On a log axis both ends must be above 0. */
-export function axis(low: number, high: number, from: number, to: number, log: boolean): Axis {
+const usualTicks = 7;
+
+/** An axis from `from` to `to` in user units with `most` ticks at most. On a log axis both ends must be above 0. */
+export function axis(
+  low: number,
+  high: number,
+  from: number,
+  to: number,
+  log: boolean,
+  most = usualTicks,
+): Axis {
   const scale = log ? Math.log : (value: number) => value;
   const a = scale(low);
   const span = scale(high) - a || 1;
@@ -18,11 +27,9 @@ export function axis(low: number, high: number, from: number, to: number, log: b
     high,
     log,
     at: (value) => from + ((scale(value) - a) / span) * (to - from),
-    ticks: roundTicks(low, high, log),
+    ticks: roundTicks(low, high, log, most),
   };
 }
-
-const usualTicks = 7;
 
 /**
  * The round values between two ends that are worth a tick, `most` at most: steps of 1, 2 or 5, on a log axis those

@@ -2,6 +2,7 @@ import { axis, type Axis } from "./axis.ts";
 import { endLabels, isLog, spread, untested, valueEnds } from "./dose-axes.ts";
 import { inlineSvg, type Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
+import { footRoom, frameShapes, halo, numbered, px, shapesMarkup } from "./shapes.ts";
 import { chartWords } from "../words/charts.ts";
 
 /** One response against dose, as it is printed: black on white, everything named where it stands. */
@@ -45,9 +46,7 @@ const height = 250;
 const left = 64;
 const right = width - 84;
 const top = 34;
-const bottom = height - 40;
-
-const px = (value: number) => String(Math.round(value * 10) / 10);
+const bottom = height - footRoom;
 
 /** What the signs of this chart mean, for the line under it. */
 export function chartLegend(chart: PrintedChart): string {
@@ -74,7 +73,14 @@ export function doseDrawing(chart: PrintedChart, number: (value: number) => stri
     label: chartWords.againstDose(chart.title, chart.sentence),
     body: markup`${untestedParts(chart, x)}
 ${band(chart, x, inside)}
-${frame(chart, x, y, number)}
+${shapesMarkup(
+  frameShapes(
+    numbered(x, chart.doseLabel, number),
+    numbered(y, chart.valueLabel, number),
+    { left, right, top, bottom },
+    true,
+  ),
+)}
 ${limitLine(chart, y)}
 ${marks(chart, x)}
 ${curveLines(chart, x, inside)}
@@ -117,16 +123,6 @@ function lineNames(chart: PrintedChart, inside: (value: number) => number): Mark
   return markup`${names.map(({ text }, i) => markup`<text x="${px(right + 5)}" y="${px(at[i]! + 4)}" font-size="10">${text}</text>`)}`;
 }
 
-function frame(chart: PrintedChart, x: Axis, y: Axis, number: (value: number) => string): Markup {
-  const middle = px((top + bottom) / 2);
-  return markup`<g stroke="#000" stroke-width="1" fill="none"><path d="M${px(left)} ${px(top)}V${px(bottom)}H${px(right)}"/>
-${x.ticks.map((at) => markup`<path d="M${px(x.at(at))} ${px(bottom)}v5"/>`)}${y.ticks.map((at) => markup`<path d="M${px(left)} ${px(y.at(at))}h-5"/>`)}</g>
-<g text-anchor="middle">${x.ticks.map((at) => markup`<text x="${px(x.at(at))}" y="${px(bottom + 17)}">${number(at)}</text>`)}
-<text x="${px((left + right) / 2)}" y="${px(height - 6)}">${chart.doseLabel}</text>
-<text transform="rotate(-90 14 ${middle})" x="14" y="${middle}">${chart.valueLabel}</text></g>
-<g text-anchor="end">${y.ticks.map((at) => markup`<text x="${px(left - 8)}" y="${px(y.at(at) + 4)}">${number(at)}</text>`)}</g>`;
-}
-
 function band(chart: PrintedChart, x: Axis, inside: (value: number) => number): Markup | null {
   if (chart.curve.length < 2) return null;
   const up = chart.curve.map((at) => `${px(x.at(at.dose))} ${px(inside(at.high))}`);
@@ -159,9 +155,6 @@ ${(["low", "high"] as const).map((end) =>
 )}
 ${line(meanOf(chart.preview), "1.2", "3 3")}`;
 }
-
-/** white around letters, so that they read over lines and the band */
-const halo = { html: 'stroke="#fff" stroke-width="3" paint-order="stroke"' };
 
 function limitLine({ limit }: PrintedChart, y: Axis): Markup | null {
   if (!limit) return null;

@@ -43,7 +43,7 @@ export function svgFile(drawing: Drawing, title: string, source: string): string
   const whole = height + head + foot + (said.length - 1) * 12;
   return `<?xml version="1.0" encoding="UTF-8"?>
 ${
-  markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(width)} ${String(whole)}" width="${String(width)}" height="${String(whole)}" role="img" aria-labelledby="title desc" font-family="Source Sans 3, Noto Sans, Arial, Liberation Sans, sans-serif" font-size="11" fill="#000">
+  markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(width)} ${String(whole)}" width="${String(width)}" height="${String(whole)}" role="img" aria-labelledby="title desc" font-family="'Source Sans 3', 'Noto Sans', Arial, 'Liberation Sans', sans-serif" font-size="11" fill="#000">
 <title id="title">${title}</title>
 <desc id="desc">${chartWords.file.described(label, source)}</desc>
 <rect width="100%" height="100%" fill="#fff"/>

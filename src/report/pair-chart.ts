@@ -2,6 +2,7 @@ import { axis, type Axis } from "./axis.ts";
 import { levelLines } from "./contour-grid.ts";
 import type { Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
+import { footRoom, frameShapes, halo, numbered, px, shapesMarkup } from "./shapes.ts";
 import { chartWords } from "../words/charts.ts";
 
 type Range = { low: number; high: number };
@@ -31,16 +32,21 @@ const height = 320;
 const left = 56;
 const right = width - 90;
 const top = 18;
-const bottom = height - 44;
-const px = (value: number) => String(Math.round(value * 10) / 10);
-const halo = { html: 'stroke="#fff" stroke-width="3" paint-order="stroke"' };
+const bottom = height - footRoom;
+
+/** The ends of a dose axis of the plane: every dose on it with some air, so that a label beside a jar has room. */
+function pairEnds(doses: number[]): Range {
+  const [low, high] = [Math.min(...doses), Math.max(...doses)];
+  const air = (high - low || high || 1) * 0.12;
+  return Number.isFinite(air) ? { low: Math.max(0, low - air), high: high + air } : { low: 0, high: 1 };
+}
 
 /** The plane of both doses with its jars, and the fitted surface's levels where there is one. */
 export function pairDrawing(chart: PairChart, number: (value: number) => string): Drawing {
   const all = [...chart.points, ...chart.marks];
-  const top2 = (values: number[]) => Math.max(...values, 0) * 1.08 || 1;
-  const x = axis(0, top2(all.map(({ a }) => a)), left, right, false);
-  const y = axis(0, top2(all.map(({ b }) => b)), bottom, top, false);
+  const [a, b] = [pairEnds(all.map(({ a }) => a)), pairEnds(all.map(({ b }) => b))];
+  const x = axis(a.low, a.high, left, right, false);
+  const y = axis(b.low, b.high, bottom, top, false);
   // Jars at one pair share a marker; their labels stand beside it, one under the other.
   const places = new Map<string, typeof chart.points>();
   for (const point of chart.points) {
@@ -52,10 +58,14 @@ export function pairDrawing(chart: PairChart, number: (value: number) => string)
     height,
     label: chartWords.pair.tested(chart.sentence),
     body: markup`${chart.surface && surfaceLines(chart.surface, x, y, number)}
-<g stroke="#000" fill="none"><path d="M${px(left)} ${px(top)}V${px(bottom)}H${px(right)}"/>${x.ticks.map((at) => markup`<path d="M${px(x.at(at))} ${px(bottom)}v5"/>`)}${y.ticks.map((at) => markup`<path d="M${px(left)} ${px(y.at(at))}h-5"/>`)}</g>
-<g text-anchor="middle">${x.ticks.map((at) => markup`<text x="${px(x.at(at))}" y="${px(bottom + 17)}">${number(at)}</text>`)}<text x="${px((left + right) / 2)}" y="${px(height - 8)}">${chart.labelA}</text>
-<text transform="rotate(-90 14 ${px((top + bottom) / 2)})" x="14" y="${px((top + bottom) / 2)}">${chart.labelB}</text></g>
-<g text-anchor="end">${y.ticks.map((at) => markup`<text x="${px(left - 8)}" y="${px(y.at(at) + 4)}">${number(at)}</text>`)}</g>
+${shapesMarkup(
+  frameShapes(
+    numbered(x, chart.labelA, number),
+    numbered(y, chart.labelB, number),
+    { left, right, top, bottom },
+    true,
+  ),
+)}
 ${[...places.values()].map((points) => {
   const [first] = points;
   const [at, up] = [x.at(first!.a), y.at(first!.b)];
@@ -64,7 +74,7 @@ ${[...places.values()].map((points) => {
 })}
 ${chart.marks.map(({ a, b, label }, i) => {
   const [at, up] = [x.at(a), y.at(b)];
-  return markup`<path d="M${px(at - 8)} ${px(up)}h16M${px(at)} ${px(up - 8)}v16" stroke="#000" stroke-width="2.4"/><text x="${px(at)}" y="${px(up + (i % 2 === 0 ? -12 : 20))}" text-anchor="middle" font-weight="700" ${halo}>${label}</text>`;
+  return markup`<path d="M${px(at - 8)} ${px(up)}h16M${px(at)} ${px(up - 8)}v16" stroke="#000" stroke-width="2.4"/><text x="${px(i % 2 === 0 ? at : at + 11)}" y="${px(i % 2 === 0 ? up - 12 : up + 4)}" text-anchor="${i % 2 === 0 ? "middle" : "start"}" font-weight="700" ${halo}>${label}</text>`;
 })}`,
   };
 }
@@ -88,7 +98,7 @@ function surfaceLines(surface: PrintedSurface, x: Axis, y: Axis, number: (value:
   const thin = markup`stroke="#777" stroke-width="0.9"`;
   const dashed = markup`stroke="#000" stroke-width="1.8" stroke-dasharray="7 4"`;
   return markup`<path d="M${px(across(0))} ${px(up(0))}H${px(across(1))}V${px(up(1))}H${px(across(0))}Z" fill="none" stroke="#bbb"/>
-<text x="${px(across(1) + 4)}" y="${px(up(1) + 8)}" font-size="9">${chartWords.lines.testedWithin}</text>
+<text x="${px(across(0.25))}" y="${px(up(1) - 4)}" font-size="9" text-anchor="middle">${chartWords.lines.testedWithin}</text>
 ${surface.levels.map((level) => lines(surface.values, level, number(level), thin, 0.3))}
 ${surface.limits.map(({ label, values, limit }) => lines(values, limit, label, dashed, 0.6))}`;
 }

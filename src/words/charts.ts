@@ -5,6 +5,8 @@ type Letter = "A" | "B";
 /** Charts against dose on the screen, on paper and as files: axes, marks, lines, legends, tables and what is read aloud. */
 export const chartWords = area("charts", {
   againstDose: (title: string, sentence: string) => `${title} against dose. ${sentence}`,
+  said: (title: string, sentence: string) => `${title}. ${sentence}`,
+  readings: (title: string) => `Read out: ${title}`,
   withTarget: (title: string, sentence: string) => `${title} against dose with its target. ${sentence}`,
   doseAxis: (letter: Letter, unit: string) => `dose ${letter}, ${unit} active`,
   doseOnPaper: (letter: Letter) => `dose ${letter}, kg active per t dry solids`,
@@ -53,10 +55,9 @@ export const chartWords = area("charts", {
   frame: {
     chart: "Chart",
     table: "Table",
-    asTable: "As a table",
     titleAsTable: (title: string) => `${title}, as a table`,
     save: "Save this chart",
-    saveHint: "As it stands in the report, as SVG",
+    saveHint: "As it is printed, dark on white and with its source, as SVG",
     savePng: "Save PNG",
     saveCsv: "Save CSV",
   },

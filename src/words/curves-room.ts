@@ -48,8 +48,9 @@ export const curvesRoomWords = area("curvesRoom", {
     againstOrder: "against running order",
     ofDose: (model: string) => `Residuals of ${model} against dose`,
     ofOrder: (model: string) => `Residuals of ${model} against order`,
-    drawing: (title: string, beyond: number, jars: number) =>
-      `${title}, in standard deviations: ${beyond} of ${jars} beyond 2`,
+    drawing: (beyond: number, jars: number) => `In standard deviations: ${beyond} of ${jars} jars beyond 2.`,
+    point: (jar: string, deviations: string, at: string) =>
+      `jar ${jar} at ${at}: ${deviations} standard deviations`,
     twoDeviations: "2 sd",
     note: (model: string) => `${model}, in standard deviations of the scatter; about 1 in 20 lies beyond 2.`,
     order: "running order",

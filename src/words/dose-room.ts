@@ -34,7 +34,8 @@ export const doseRoomWords = area("doseRoom", {
     sameAxis: "the same dose axis as above",
     enterPrice: "Enter the polymer's price and active share (Sample) to see what a dose costs.",
     drawing: (dose: string, cost: string) =>
-      `Cost against dose, split into polymer, disposal and return load: least near ${dose} at ${cost}`,
+      `Polymer, disposal and return load one upon the other, as far as they are priced: least near ${dose} at ${cost}.`,
+    axis: (currency: string) => `cost, ${currency}/t dry solids`,
     polymer: "polymer",
     disposal: "disposal",
     returnLoad: "return load",

@@ -32,9 +32,11 @@ export const jarDetailsWords = area("jarDetails", {
     addForm: (form: string) => `Add: ${form}`,
   },
   drainage: {
+    title: (jar: string) => `Drainage of jar ${jar}`,
     drained: (jar: string, points: string) => `Drained from jar ${jar}: ${points}`,
     point: (ml: string, seconds: string) => `${ml} mL at ${seconds} s`,
     time: "time, s",
+    filtrate: "drained, mL",
   },
   photos: {
     attach: "Attach a photo",
@@ -62,7 +64,12 @@ export const jarDetailsWords = area("jarDetails", {
     fitted: (first: number, last: number, r2: string, resistance: string) =>
       `Points ${first} to ${last} lie on a line with R² ${r2}: specific resistance ${resistance} Tm/kg.`,
     refused: (why: string) => `${why}.`,
-    chart: (jar: string, sentence: string) => `Filtration of jar ${jar}: ${sentence}`,
+    ofJar: (jar: string) => `Filtration of jar ${jar}`,
+    ratio: "t/V, s/mL",
+    straight: "straight part",
+    number: "point",
+    point: (number: number, volume: string, ratio: string) =>
+      `point ${number}: V ${volume} mL, t/V ${ratio} s/mL`,
     filtrate: "filtrate V, mL",
     straightFrom: "Straight part from point",
     straightTo: "to",

@@ -102,6 +102,10 @@ export const plantPumpWords = area("plantPumps", {
     neededFormula: "(flow x dose x solids) highest / lowest, over the feed cases and the dose's range",
     dose: "dose",
   },
-  chart: (pump: string, draws: number) =>
-    `Flow against setting of ${pump}: ${draws} draw-downs, the line and its 95 % band of one draw-down; the numbers stand in the table beside`,
+  lineOf: (pump: string) => `Pump line of ${pump}`,
+  flowIn: (unit: string) => `flow, ${unit}`,
+  point: (setting: string, settingUnit: string, flow: string, flowUnit: string) =>
+    `setting ${setting} ${settingUnit}: ${flow} ${flowUnit}`,
+  chart: (draws: number) =>
+    `${draws} draw-downs, the line through them and the 95 % band of one more draw-down.`,
 });

@@ -2,6 +2,8 @@ import type { chartWords } from "../charts.ts";
 
 export const charts: typeof chartWords = {
   againstDose: (title, sentence) => `${title} über der Dosis. ${sentence}`,
+  said: (title, sentence) => `${title}. ${sentence}`,
+  readings: (title) => `Ablesen: ${title}`,
   withTarget: (title, sentence) => `${title} über der Dosis, mit dem Zielwert. ${sentence}`,
   doseAxis: (letter, unit) => `Dosis ${letter}, Wirksubstanz, ${unit}`,
   doseOnPaper: (letter) => `Dosis ${letter}, kg WS je t TR`,
@@ -48,10 +50,9 @@ export const charts: typeof chartWords = {
   frame: {
     chart: "Diagramm",
     table: "Tabelle",
-    asTable: "Als Tabelle",
     titleAsTable: (title) => `${title} als Tabelle`,
     save: "Diagramm speichern",
-    saveHint: "Wie es im Bericht steht, als SVG",
+    saveHint: "Wie gedruckt, dunkel auf Weiß und mit Herkunft, als SVG",
     savePng: "PNG speichern",
     saveCsv: "CSV speichern",
   },

@@ -45,8 +45,8 @@ export const curvesRoom: typeof curvesRoomWords = {
     againstOrder: "über der Laufreihenfolge",
     ofDose: (model) => `Residuen (${model}) über der Dosis`,
     ofOrder: (model) => `Residuen (${model}) über der Laufreihenfolge`,
-    drawing: (title, beyond, jars) =>
-      `${title}, in Standardabweichungen: ${beyond} von ${jars} jenseits von 2`,
+    drawing: (beyond, jars) => `In Standardabweichungen: ${beyond} von ${jars} Bechern jenseits von 2.`,
+    point: (jar, deviations, at) => `Becher ${jar} bei ${at}: ${deviations} Standardabweichungen`,
     twoDeviations: "2 Std.-Abw.",
     note: (model) => `${model}, in Standardabweichungen der Streuung; etwa 1 von 20 liegt jenseits von 2.`,
     order: "Laufreihenfolge",

@@ -33,7 +33,8 @@ export const doseRoom: typeof doseRoomWords = {
     enterPrice:
       "Preis und Wirksubstanzanteil des Polymers eintragen (Probe), um zu sehen, was eine Dosis kostet.",
     drawing: (dose, cost) =>
-      `Kosten über der Dosis, geteilt in Polymer, Entsorgung und Rückbelastung: am niedrigsten nahe ${dose} mit ${cost}`,
+      `Polymer, Entsorgung und Rückbelastung übereinander, soweit sie einen Preis haben: am niedrigsten nahe ${dose} mit ${cost}.`,
+    axis: (currency) => `Kosten, ${currency}/t TR`,
     polymer: "Polymer",
     disposal: "Entsorgung",
     returnLoad: "Rückbelastung",

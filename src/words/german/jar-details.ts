@@ -32,9 +32,11 @@ export const jarDetails: typeof jarDetailsWords = {
     addForm: (form) => `Hinzufügen: ${form}`,
   },
   drainage: {
+    title: (jar) => `Entwässerung von Becher ${jar}`,
     drained: (jar, points) => `Abgelaufen aus Becher ${jar}: ${points}`,
     point: (ml, seconds) => `${ml} mL nach ${seconds} s`,
     time: "Zeit, s",
+    filtrate: "abgelaufen, mL",
   },
   photos: {
     attach: "Foto anhängen",
@@ -62,7 +64,11 @@ export const jarDetails: typeof jarDetailsWords = {
     fitted: (first, last, r2, resistance) =>
       `Die Punkte ${first} bis ${last} liegen auf einer Geraden mit R² ${r2}: spezifischer Filtrationswiderstand ${resistance} Tm/kg.`,
     refused: (why) => `${why}.`,
-    chart: (jar, sentence) => `Filtration von Becher ${jar}: ${sentence}`,
+    ofJar: (jar) => `Filtration von Becher ${jar}`,
+    ratio: "t/V, s/mL",
+    straight: "gerader Teil",
+    number: "Punkt",
+    point: (number, volume, ratio) => `Punkt ${number}: V ${volume} mL, t/V ${ratio} s/mL`,
     filtrate: "Filtrat V, mL",
     straightFrom: "Gerader Teil von Punkt",
     straightTo: "bis",

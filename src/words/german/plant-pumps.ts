@@ -108,6 +108,10 @@ export const plantPumps: typeof plantPumpWords = {
       "(Zulaufstrom x Dosis x TR) größter / kleinster Wert, über die Zulauffälle und den Bereich der Dosis",
     dose: "Dosis",
   },
-  chart: (pump, draws) =>
-    `Förderstrom über der Einstellung von ${pump}: ${counted(draws, "Auslitermessung", "Auslitermessungen")}, die Gerade und ihr 95-%-Band einer Auslitermessung; die Zahlen stehen in der Tabelle daneben`,
+  lineOf: (pump) => `Pumpengerade von ${pump}`,
+  flowIn: (unit) => `Förderstrom, ${unit}`,
+  point: (setting, settingUnit, flow, flowUnit) =>
+    `Einstellung ${setting} ${settingUnit}: ${flow} ${flowUnit}`,
+  chart: (draws) =>
+    `${counted(draws, "Auslitermessung", "Auslitermessungen")}, die Pumpengerade oder -kurve und das 95-%-Band einer weiteren Auslitermessung.`,
 };

@@ -16,7 +16,8 @@ export const plantWatch: typeof plantWatchWords = {
     "Einzelwertkarte: Mitte ± 3 x mittlere gleitende Spannweite / 1.128, aus allen Betriebsversuchen vor dem letzten (Shewhart, aus dem Gedächtnis); ein Quadrat ist ein Signal.",
   drift: (what) => `Drift: ${what}`,
   inUnit: (what, unit) => `${what}, ${unit}`,
-  drawing: (title, sentence) => `${title}, in zeitlicher Reihenfolge. ${sentence}`,
+  run: (run, value) => `Versuch ${run}: ${value}`,
+  signalRun: (run, value) => `Versuch ${run}: ${value}, ein Signal`,
   orderOfTime: "Routineversuche in zeitlicher Reihenfolge",
   limits: { upper: "obere Grenze", middle: "Mitte", lower: "untere Grenze" },
   giveSides:

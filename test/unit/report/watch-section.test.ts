@@ -59,8 +59,12 @@ test("the report holds the drift chart with its named limits and every run", () 
   const chart = [...parsed(html).querySelectorAll("svg")].find((svg) =>
     svg.getAttribute("aria-label")!.startsWith("Drift of the cake TS"),
   )!;
-  expect(chart.querySelectorAll("circle")).toHaveLength(6);
-  expect(chart.querySelectorAll("rect")).toHaveLength(1);
+  const marks = [...chart.querySelectorAll("path")].flatMap((path) => {
+    const run = path.querySelector("title")?.textContent;
+    return run ? [{ run, square: path.getAttribute("d")!.includes("h10v10") }] : [];
+  });
+  expect(marks.map(({ square }) => square)).toEqual([false, false, false, false, false, false, true]);
+  expect(marks[6]!.run).toBe("run R7: 16, a signal");
   for (const words of ["upper limit", "middle", "lower limit", "R1", "R7", "cake TS, %"])
     expect(chart.textContent).toContain(words);
   const text = textOf(html);
