@@ -20,7 +20,7 @@ export const record: typeof recordWords = {
   roleOf: (person) => `Aufgabe von ${person}`,
   addPerson: "Person hinzufügen",
   noPeople:
-    "Änderungen, Freigaben und Betriebsläufe tragen einen Namen: eintragen, wer an dieser Studie arbeitet.",
+    "Änderungen, Freigaben und Betriebsversuche tragen einen Namen: eintragen, wer an dieser Studie arbeitet.",
   newPerson: (number) => `Person ${number}`,
   roles: { technician: "Labor", engineer: "Verfahrenstechnik", crew: "Inbetriebnahme" },
   file: "Datei",
