@@ -1,8 +1,8 @@
 import { defineStore } from "pinia";
 import { computed, nextTick, shallowRef } from "vue";
 import { useRouter } from "vue-router";
-import { guideOf, type Guide } from "../../src/study/derive/guide/guide.ts";
-import type { CurvesSoFar, GuideAim } from "../../src/study/derive/guide/step.ts";
+import { firstMissing, guideOf, wayOf, type Guide } from "../../src/study/derive/guide/guide.ts";
+import type { CurvesSoFar, GuideAim, StepKey, StepState } from "../../src/study/derive/guide/step.ts";
 import { useChain } from "./chain.ts";
 import { useDrafts } from "./drafts.ts";
 import { useRun } from "./run.ts";
@@ -40,6 +40,20 @@ export const useGuide = defineStore("guide", () => {
       : null,
   );
 
+  // Rooms ask what they lack for the series looked at, be another one's dose approved or not.
+  const way = computed<StepState[]>(() =>
+    study.state && study.readOnlyBecause === null
+      ? wayOf(study.state, {
+          seriesId: selection.seriesId,
+          sampleId: selection.sampleId,
+          curves: curves.value,
+        })
+      : [],
+  );
+
+  /** What the series looked at lacks first on its way to a step; null where nothing is missing or nothing can be entered. */
+  const lackOf = (until: StepKey) => firstMissing(way.value, until, curves.value);
+
   const hidden = computed(() => drafts.drafts[remembered]?.text === "hidden");
   function hide(): void {
     drafts.keep(remembered, "hidden", "", 0);
@@ -55,9 +69,13 @@ export const useGuide = defineStore("guide", () => {
   async function take(): Promise<void> {
     const step = guide.value?.next;
     if (!step) return;
-    const { aim } = step;
     const { seriesId } = guide.value!;
     if (seriesId !== null && seriesId !== selection.seriesId) selection.choose(seriesId);
+    await goTo(step.aim);
+  }
+
+  /** Goes to a room and puts the focus on an entry there. */
+  async function goTo(aim: GuideAim): Promise<void> {
     if (aim.room === "bench" && run.position.open) run.move({ open: false });
     wanted.value = aim;
     await router.push({ name: aim.room });
@@ -84,7 +102,7 @@ export const useGuide = defineStore("guide", () => {
     wanted.value = null;
   }
 
-  return { guide, hidden, hide, show, wanted, arrived, take };
+  return { guide, curves, lackOf, hidden, hide, show, wanted, arrived, take, goTo };
 });
 
 function entryNamed(target: string): HTMLElement | null {

@@ -116,6 +116,19 @@ export function plantCommands(takenAt: string): SimpleCommand[] {
   ];
 }
 
+/** What the crew caught when the approved dose was first set for the day's feed, well inside its band. */
+export function checkCommand(at: string): SimpleCommand {
+  return add("cylinderCheck", {
+    id: "check-1",
+    pumpId: "pump-1",
+    setting: 94.9,
+    amount: 79.4,
+    seconds: 60,
+    takenAt: new Date(Date.parse(at) - 140 * 60_000).toISOString(),
+    byName: "Ilse K.",
+  });
+}
+
 /** Minutes before `at`, feed m³/h, TS %, setting %, mL caught in 60 s, kg lost in hours, cake %, filtrate TSS mg/L. */
 type SettledRow = [number, number, number, number, number, number, number, number, number];
 

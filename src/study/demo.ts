@@ -2,7 +2,7 @@ import { demoWords as words } from "../words/demo.ts";
 import { applyCommand, type Command, type SimpleCommand } from "./commands.ts";
 import { methodVersion, upstreamOf } from "./derive/decision.ts";
 import { emptyState, type Kind, type NewRecordOf } from "./schema/records.ts";
-import { plantCommands, runCommands } from "./demo-plant.ts";
+import { checkCommand, plantCommands, runCommands } from "./demo-plant.ts";
 import { dishRows, oneRows, twoRows } from "./demo-rows.ts";
 
 function add<K extends Kind>(kind: K, record: NewRecordOf<K>): SimpleCommand {
@@ -46,7 +46,7 @@ export function demoCommands(at: string, decimalMark: "." | "," = "."): Command[
       methodVersion,
       snapshot: upstreamOf(state, "series-1"),
     }),
-    together(words.steps.runs, runCommands(at)),
+    together(words.steps.runs, [checkCommand(at), ...runCommands(at)]),
   ];
 }
 
@@ -285,6 +285,8 @@ function seriesTwo(startedAt: string): Command {
         plannedDoseBKgPerT: doseB,
         syringeAMl: Math.round(doseA * 12.43) / 10,
         syringeBMl: Math.round(doseB * 62.13) / 10,
+        // The second series of the day: by its last jar the sample has stood for hours, and the quality panel says so.
+        mixedAt: new Date(Date.parse(startedAt) + order * 5 * 60_000).toISOString(),
       }),
       add("reading", { id: `${id}-r1`, jarId: id, result: { kind: "turbidity", value: ntu, dilution: 1 } }),
       add("reading", { id: `${id}-r2`, jarId: id, result: { kind: "cake-ts", pct: cake } }),

@@ -13,7 +13,7 @@ export const demoWords = area("demo", {
     series: (label: string) => `series ${label}`,
     targets: "targets",
     plant: "plant",
-    runs: "plant runs",
+    runs: "cylinder check and plant runs",
   },
   stream: "Blended sludge, line 2",
   works: "Invented works",

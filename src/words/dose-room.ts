@@ -28,11 +28,13 @@ export const doseRoomWords = area("doseRoom", {
     windowBar: (spans: string) => `Working window: ${spans}`,
     today: (dose: string) => `today ${dose}`,
     none: "No limit is set yet: enter one beside.",
+    enterOne: "Enter a limit",
     unjudged: (limit: string, why: string) => `${limit}: ${why}.`,
   },
   cost: {
     sameAxis: "the same dose axis as above",
     enterPrice: "Enter the polymer's price and active share (Sample) to see what a dose costs.",
+    toPrice: "Go to the price",
     drawing: (dose: string, cost: string) =>
       `Polymer, disposal and return load one upon the other, as far as they are priced: least near ${dose} at ${cost}.`,
     axis: (currency: string) => `cost, ${currency}/t dry solids`,

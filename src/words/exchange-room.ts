@@ -8,6 +8,8 @@ export const exchangeRoomWords = area("exchangeRoom", {
   chooseFile: "Choose a CSV file or a workbook (.xlsx)",
   whatFile:
     "One row a jar, with its dose and readings. The same jar name again is the same jar read again. At most 20 MB and 50,000 rows. Nothing changes before you press Add.",
+  needs:
+    "The jars' doses are made with the sample's solids and the stock solution's strength: enter them before the file.",
   /** what a new series is called where the file's own name says nothing */
   fallbackName: "import",
   jarsAndReadings: (jars: number, readings: number) => {
@@ -95,6 +97,11 @@ export const exchangeRoomWords = area("exchangeRoom", {
   preview: {
     title: "4. Look, then add",
     name: "Preview",
+    mend: {
+      file: "Choose the file again",
+      columns: "Say what the columns are",
+      series: "Say where the jars belong",
+    },
     nothingYet: (rows: number) => `${counted(rows, "row", "rows")} in the file. Nothing would be added yet.`,
     would: (
       rows: number,

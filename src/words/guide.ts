@@ -56,6 +56,7 @@ export const guideWords = area("guide", {
   },
   curve: {
     running: "The curves are being fitted.",
+    moreJars: "Plan more jars",
     refused: (sentence: string) =>
       `${sentence} More jars help, or pick a dose by your own judgement in the Dose room.`,
     needed: "As soon as enough jars are read, each response is drawn against the dose.",

@@ -11,7 +11,12 @@ export const paperRoomWords = area("paperRoom", {
   backToPlant: "Back to the plant",
   forFeed: "For feed",
   feedOf: (label: string, size: string) => `${label} (${size})`,
-  noSeries: "There is no series yet, so there is nothing to set.",
+  noSheet: "The setting sheet comes last",
+  noSheetWhy:
+    "It puts the pump settings of one series on a page for the panel: with an approved dose, the feed and a pump that was drawn down.",
+  noReport: "The report has nothing to tell yet",
+  noReportWhy:
+    "It tells the whole trial with its inputs, from the sample to the pump settings, and fills as they are entered.",
   fittingOne: "Making the report: its curves are being fitted.",
   fitting: (number: number, total: number) =>
     `Making the report: series ${number} of ${total} is being fitted.`,

@@ -15,6 +15,7 @@ export const plantPumpWords = area("plantPumps", {
   newPump: (number: number) => `Pump ${number}`,
   add: "Add a pump",
   makeDownFirst: "Say first how the polymer is made down.",
+  toMakeDown: "Go to the make-down",
   card: {
     pump: "Pump or feeder",
     moves: "Moves",

@@ -19,6 +19,7 @@ export const recordWords = area("record", {
   nameOf: (person: string) => `Name of ${person}`,
   roleOf: (person: string) => `Role of ${person}`,
   addPerson: "Add a person",
+  noPeople: "Changes, approvals and plant runs bear a name: enter who works on this study.",
   newPerson: (number: number) => `Person ${number}`,
   roles: { technician: "technician", engineer: "process engineer", crew: "commissioning crew" },
   file: "File",

@@ -12,7 +12,7 @@ export const demo: typeof demoWords = {
     series: (label) => `Reihe ${label}`,
     targets: "Zielwerte",
     plant: "Betrieb",
-    runs: "Betriebsversuche",
+    runs: "Messzylinderprüfung und Betriebsversuche",
   },
   stream: "Mischschlamm, Straße 2",
   works: "Erfundene Kläranlage",

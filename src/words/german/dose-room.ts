@@ -26,10 +26,12 @@ export const doseRoom: typeof doseRoomWords = {
     windowBar: (spans) => `Arbeitsfenster: ${spans}`,
     today: (dose) => `heute ${dose}`,
     none: "Noch ist kein Grenzwert gesetzt: daneben einen eintragen.",
+    enterOne: "Grenzwert eintragen",
     unjudged: (limit, why) => `${limit}: ${why}.`,
   },
   cost: {
     sameAxis: "auf derselben Dosisachse wie oben",
+    toPrice: "Zum Preis",
     enterPrice:
       "Preis und Wirksubstanzanteil des Polymers eintragen (Probe), um zu sehen, was eine Dosis kostet.",
     drawing: (dose, cost) =>

@@ -10,6 +10,8 @@ export const exchangeRoom: typeof exchangeRoomWords = {
   chooseFile: "Eine CSV-Datei oder Arbeitsmappe (.xlsx) wählen",
   whatFile:
     "Eine Zeile je Becher, mit Dosis und Ablesungen. Derselbe Bechername noch einmal ist derselbe Becher, erneut abgelesen. Höchstens 20 MB und 50.000 Zeilen. Bis zum Hinzufügen ändert sich nichts.",
+  needs:
+    "Die Dosen der Becher entstehen aus dem Trockenrückstand der Probe und der Konzentration der Stammlösung: beides vor der Datei eintragen.",
   fallbackName: "Import",
   jarsAndReadings: (jars, readings) => {
     const read = counted(readings, "Ablesung", "Ablesungen");
@@ -97,6 +99,11 @@ export const exchangeRoom: typeof exchangeRoomWords = {
   preview: {
     title: "4. Ansehen, dann hinzufügen",
     name: "Vorschau",
+    mend: {
+      file: "Datei noch einmal wählen",
+      columns: "Spalten angeben",
+      series: "Zugehörigkeit der Becher angeben",
+    },
     nothingYet: (rows) => `${rowsOf(rows)} in der Datei. Noch würde nichts hinzugefügt.`,
     would: (rows, added, jarsAndReadings, newSeries, intoSeries) => {
       const where = [

@@ -56,6 +56,7 @@ export const guide: typeof guideWords = {
   },
   curve: {
     running: "Die Kurven werden angepasst.",
+    moreJars: "Weitere Becher planen",
     refused: (sentence) =>
       `${sentence} Mehr Becher helfen, oder im Raum Dosis nach eigenem Urteil eine Dosis wählen.`,
     needed: "Sobald genug Becher abgelesen sind, wird jede Messgröße über der Dosis gezeichnet.",

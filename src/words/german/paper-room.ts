@@ -10,7 +10,12 @@ export const paperRoom: typeof paperRoomWords = {
   backToPlant: "Zurück zum Betrieb",
   forFeed: "Für Zulauf",
   feedOf: (label, size) => `${label} (${size})`,
-  noSeries: "Es gibt noch keine Reihe, also nichts einzustellen.",
+  noSheet: "Das Einstellblatt kommt zuletzt",
+  noSheetWhy:
+    "Es bringt die Pumpeneinstellungen einer Reihe auf eine Seite für den Schaltschrank: mit freigegebener Dosis, Zulauf und ausgeliterter Pumpe.",
+  noReport: "Der Bericht hat noch nichts zu sagen",
+  noReportWhy:
+    "Er gibt den ganzen Versuch mit seinen Eingaben wieder, von der Probe bis zu den Pumpeneinstellungen, und füllt sich, wie sie eingetragen werden.",
   fittingOne: "Der Bericht entsteht: Seine Kurven werden angepasst.",
   fitting: (number, total) => `Der Bericht entsteht: Reihe ${number} von ${total} wird angepasst.`,
   cancelled: "Der Bericht wurde abgebrochen. Es wurde nichts geändert.",

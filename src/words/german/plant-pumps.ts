@@ -14,6 +14,7 @@ export const plantPumps: typeof plantPumpWords = {
   newPump: (number) => `Pumpe ${number}`,
   add: "Pumpe hinzufügen",
   makeDownFirst: "Zuerst angeben, wie das Polymer angesetzt wird.",
+  toMakeDown: "Zum Ansetzen",
   card: {
     pump: "Pumpe oder Dosierer",
     moves: "Fördert",

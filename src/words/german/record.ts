@@ -19,6 +19,8 @@ export const record: typeof recordWords = {
   nameOf: (person) => `Name von ${person}`,
   roleOf: (person) => `Aufgabe von ${person}`,
   addPerson: "Person hinzufügen",
+  noPeople:
+    "Änderungen, Freigaben und Betriebsversuche tragen einen Namen: eintragen, wer an dieser Studie arbeitet.",
   newPerson: (number) => `Person ${number}`,
   roles: { technician: "Labor", engineer: "Verfahrenstechnik", crew: "Inbetriebnahme" },
   file: "Datei",

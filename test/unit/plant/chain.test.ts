@@ -150,8 +150,11 @@ describe("pump calibration", () => {
         changes: 1,
         words: { dose: String, doseUnit: "kg/t", percent: String, plain: String, flowLPerH: String },
       }).find(({ room }) => room === "plant")!.word;
-    expect(word(demo)).toBe("not checked");
-    const failed = add(demo, "check-1", 70, "2026-03-01T12:10:00Z");
+    expect(word(demo)).toBe("checked");
+    // What the demo's crew caught is taken away: the pump stands as it does before anybody checks it.
+    const unchecked = apply(demo, { do: "remove", kind: "cylinderCheck", id: "check-1" });
+    expect(word(unchecked)).toBe("not checked");
+    const failed = add(unchecked, "check-1", 70, "2026-03-01T12:10:00Z");
     expect(check(failed)).toMatchObject({ inside: false, word: "pump outside its band" });
     expect(check(failed).advice.join(" ")).toMatch(/Less than .*suction/);
     expect(check(failed).dose!.value).toBeCloseTo((5.2 * 70) / usualOf(demo).polymers[0]!.pumpFlow!, 8);

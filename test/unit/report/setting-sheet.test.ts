@@ -224,6 +224,7 @@ describe("gaps are named, never filled", () => {
       [
         ...["run-11-a", "run-12-a", "run-13-a"].map((id) => set("runDose", id, { pumpId: null })),
         ...Object.keys(demo.drawDown).map((id): Command => ({ do: "remove", kind: "drawDown", id })),
+        { do: "remove", kind: "cylinderCheck", id: "check-1" },
         { do: "remove", kind: "pump", id: "pump-1" },
       ],
       /Pump: none entered\. No setting\. Missing: a pump with draw-downs\./,

@@ -194,7 +194,7 @@ test("a cylinder check is judged by its band", () => {
     kind: "cylinderCheck",
     record: { id, pumpId: "pump-1", setting: 80, amount, seconds: 60, takenAt: now, byName: "Ilse K." },
   });
-  const page = textOf(report(edited(demo, check("check-1", 60), check("check-2", 66.5)), ["series-1"]));
+  const page = textOf(report(edited(demo, check("check-2", 60), check("check-3", 66.5)), ["series-1"]));
   expect(page).toMatch(/Ilse K\. 80 % 60 mL in 60 s \S+ to \S+ mL OUTSIDE its band/);
   expect(page).toMatch(/Ilse K\. 80 % 66\.5 mL in 60 s \S+ to \S+ mL within its band/);
 });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { Command } from "../../../src/study/commands.ts";
-import { guideOf, type GuideInput } from "../../../src/study/derive/guide/guide.ts";
-import type { CurvesSoFar } from "../../../src/study/derive/guide/step.ts";
+import { firstMissing, guideOf, wayOf, type GuideInput } from "../../../src/study/derive/guide/guide.ts";
+import type { CurvesSoFar, StepKey } from "../../../src/study/derive/guide/step.ts";
 import { upstreamOf } from "../../../src/study/derive/decision.ts";
 import { emptyState, type Kind, type StudyState } from "../../../src/study/schema/records.ts";
 import { apply, demoState } from "./state.ts";
@@ -200,4 +200,23 @@ test("two polymers: both stock solutions, both doses and both pumps are asked fo
   const { next } = guideOf(approved(undecided, "series-2", 6, 3), input);
   expect([next?.key, next?.aim.target]).toEqual(["pump", "add pump"]);
   expect(next?.why).toContain("Coagulant C-40");
+});
+
+test("what is missing first on the way to a step follows the series asked about, and no approved dose waits for a curve", () => {
+  const keyOf = (state: StudyState, until: StepKey, curves: CurvesSoFar, seriesId: string | null) =>
+    firstMissing(wayOf(state, here(curves, { seriesId })), until, curves)?.key ?? null;
+  expect(keyOf(emptyState(), "settings", none, null)).toBe("sample");
+  expect(keyOf(sampled, "sample", none, null)).toBe("sample");
+  expect(firstMissing(wayOf(sampled, here(none, { sampleId: "s1" })), "sample", none)).toBeNull();
+  expect(firstMissing(wayOf(sampled, here(none, { sampleId: "s1" })), "stock", none)?.aim.target).toBe(
+    "dish d1 tareG",
+  );
+  const demo = demoState(at);
+  // The dose of one series is approved: the other's way is still its own.
+  expect(keyOf(demo, "settings", found, "series-1")).toBeNull();
+  expect(keyOf(demo, "settings", found, "series-2")).toBe("dose");
+  const refused: CurvesSoFar = { word: "refused", sentence: "Too few doses." };
+  expect(keyOf(demo, "curve", refused, "series-2")).toBe("curve");
+  expect(keyOf(demo, "dose", refused, "series-2")).toBe("dose");
+  expect(keyOf(demo, "dose", { word: "running", sentence: "" }, "series-2")).toBe("curve");
 });

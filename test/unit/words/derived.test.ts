@@ -115,7 +115,7 @@ describe("derived texts", () => {
       "alle abgelesen",
       "läuft",
       "freigegeben",
-      "nicht geprüft",
+      "geprüft",
       "gespeichert",
     ]);
     expect(strip[5]!.headline).toBe("1 Änderung");

@@ -17,6 +17,9 @@ export interface Added {
   series: string;
 }
 
+/** The steps of an import where something can be mended. */
+export type ImportPlace = "file" | "columns" | "series";
+
 /** The steps of an import, from a file to one command of the study. Nothing is changed before `add`. */
 export function useImport() {
   const study = useStudy();

@@ -52,7 +52,7 @@ export function benchSteps(
 }
 
 function solidsStep(state: StudyState, sampleId: string | null): StepState {
-  const step = { key: "solids", title: words.titles.solids };
+  const step = { key: "solids" as const, title: words.titles.solids };
   const aim = (target: string): GuideAim => ({ room: "sample", target });
   if (sampleId === null || !state.sample[sampleId])
     return { ...step, done: false, why: words.solids.dishes, aim: aim("add dish") };
@@ -104,7 +104,7 @@ function stockStep(state: StudyState, stocks: Stock[]): StepState {
 }
 
 function seriesStep(series: Series | null, chain: SeriesChain | null): StepState {
-  const step = { key: "series", title: words.titles.series };
+  const step = { key: "series" as const, title: words.titles.series };
   const at = (target: string): GuideAim => ({ room: "bench", target });
   if (!series || !chain)
     return {

@@ -59,7 +59,7 @@ function makeDownAim({ product, benchProduct, makeDown }: PlantPolymer): GuideAi
 }
 
 function pumpStep(plant: PlantChain | null, seriesId: string | null): StepState {
-  const step = { key: "pump", title: words.titles.pump };
+  const step = { key: "pump" as const, title: words.titles.pump };
   const polymers = plant?.polymers ?? [];
   if (plant?.missing && polymers.length === 0)
     return {

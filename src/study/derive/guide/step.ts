@@ -9,9 +9,22 @@ export interface GuideAim {
   column?: string;
 }
 
+export type StepKey =
+  | "sample"
+  | "solids"
+  | "product"
+  | "stock"
+  | "series"
+  | "readings"
+  | "curve"
+  | "dose"
+  | "feed"
+  | "pump"
+  | "settings";
+
 /** One step before its place among the others is known. */
 export interface StepState {
-  key: string;
+  key: StepKey;
   title: string;
   done: boolean;
   /** what to do next for it, and why */
