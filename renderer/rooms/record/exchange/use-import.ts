@@ -2,13 +2,13 @@ import { computed, onScopeDispose, ref, shallowRef, toRaw, watch } from "vue";
 import type { ColumnUse } from "../../../../src/exchange/columns.ts";
 import { limits } from "../../../../src/exchange/limits.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
-import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
+import { kindsToPlan, type ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
 import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
 import { useSelection } from "../../../stores/selection.ts";
 import { useStudy } from "../../../stores/study.ts";
 import { openDesk } from "./desk.ts";
-import type { FoundFile, FoundTable } from "./messages.ts";
+import type { FoundFile, FoundTable, WorkStep } from "./messages.ts";
 
 /** Added to a study: what the last import did, for the words that say so. */
 export interface Added {
@@ -26,6 +26,8 @@ export function useImport() {
 
   const fileName = ref("");
   const busy = ref("");
+  /** how far the reading of the rows is, where it takes long enough to be told */
+  const reading = shallowRef<WorkStep | null>(null);
   const trouble = ref("");
   const found = shallowRef<FoundFile | null>(null);
   const table = shallowRef<FoundTable | null>(null);
@@ -94,10 +96,12 @@ export function useImport() {
   }
 
   function cancel(): void {
+    const midway = busy.value !== "";
     desk.end();
     clear();
-    stopped.value = "";
+    stopped.value = midway ? words.notAdded : "";
     busy.value = "";
+    reading.value = null;
     fileName.value = "";
   }
 
@@ -157,20 +161,29 @@ export function useImport() {
     if (!table.value || !state) return;
     const mine = ++planTurn;
     busy.value = words.readingRows;
-    const answer = await desk.ask("plan", {
-      sheet: sheet.value,
-      headLine: headLine.value,
-      uses: uses.value,
-      mark: mark.value,
-      state: toRaw(state),
-      seriesName: hasSeriesColumn.value ? null : intoSeries.value || null,
-      fallbackName: newName.value.trim() || plainName.value,
-      choice: hasSeriesColumn.value ? {} : setUp.value,
-      skipBad: skipBad.value,
-      readAgain: readAgain.value && (hasSeriesColumn.value || intoSeries.value !== ""),
-    });
+    reading.value = null;
+    const intoThere = hasSeriesColumn.value || intoSeries.value !== "";
+    const answer = await desk.ask(
+      "plan",
+      {
+        sheet: sheet.value,
+        headLine: headLine.value,
+        uses: uses.value,
+        mark: mark.value,
+        seriesName: hasSeriesColumn.value ? null : intoSeries.value || null,
+        fallbackName: newName.value.trim() || plainName.value,
+        choice: hasSeriesColumn.value ? {} : setUp.value,
+        skipBad: skipBad.value,
+        readAgain: readAgain.value && intoThere,
+      },
+      {
+        study: { state: toRaw(state), kinds: kindsToPlan(intoThere) },
+        told: (step) => mine === planTurn && (reading.value = step),
+      },
+    );
     if (mine !== planTurn) return;
     busy.value = "";
+    reading.value = null;
     plan.value = answer.ok ? answer.value.plan : null;
     markRead.value = answer.ok ? answer.value.mark : null;
     open.value = answer.ok ? "" : short(answer.message);
@@ -237,6 +250,7 @@ export function useImport() {
   return {
     fileName,
     busy,
+    reading,
     trouble,
     found,
     table,
