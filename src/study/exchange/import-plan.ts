@@ -53,7 +53,7 @@ export interface ImportPlan {
   /** rows that would be added */
   added: number;
   errors: RowFault[];
-  command: Command | null;
+  command: Extract<Command, { do: "together" }> | null;
   preview: PreviewRow[];
   counts: { newSeries: string[]; intoSeries: string[]; jars: number; readings: number };
 }
@@ -111,7 +111,7 @@ export function planImport(
   if (commands.length > mostTogether)
     return bad(importWords.tooMany(table.name, commands.length, mostTogether));
   const label = importWords.label(table.name.split(/[\\/]/).pop() ?? "").slice(0, 300);
-  const command: Command | null = commands.length === 0 ? null : { do: "together", label, commands };
+  const command: ImportPlan["command"] = commands.length === 0 ? null : { do: "together", label, commands };
   if (command) {
     if (JSON.stringify(command).length > most.characters) return bad(importWords.tooLong(table.name));
     const steps = applyInSteps(state, command);

@@ -1,4 +1,3 @@
-import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import { bad, good, type Outcome } from "../../../../src/outcome.ts";
 import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
 import { spokenLanguage } from "../../../../src/words/language.ts";
@@ -30,7 +29,7 @@ export function openDesk(): Desk {
   let lastId = 0;
   const waiting = new Map<number, (outcome: Outcome<never>) => void>();
   /** commands of plans that are still arriving */
-  const parts = new Map<number, SimpleCommand[][]>();
+  const parts = new Map<number, string[]>();
   const told = new Map<number, (step: WorkStep) => void>();
 
   function start(): Worker {
@@ -38,13 +37,9 @@ export function openDesk(): Desk {
     started.addEventListener("message", (event: MessageEvent<WorkerAnswer>) => {
       const answer = event.data;
       if ("at" in answer) return told.get(answer.id)?.(answer.at);
-      if ("parts" in answer)
-        return void parts.set(answer.id, [...(parts.get(answer.id) ?? []), answer.parts]);
-      if (answer.ok && "plan" in answer.value && parts.has(answer.id)) {
-        const { command } = answer.value.plan;
-        if (command?.do === "together") command.commands = (parts.get(answer.id) ?? []).flat();
-        parts.delete(answer.id);
-      }
+      if ("part" in answer) return void parts.set(answer.id, [...(parts.get(answer.id) ?? []), answer.part]);
+      if (answer.ok && "plan" in answer.value) answer.value.parts = parts.get(answer.id) ?? [];
+      parts.delete(answer.id);
       const settle = waiting.get(answer.id);
       waiting.delete(answer.id);
       told.delete(answer.id);

@@ -1,7 +1,6 @@
 import type { ColumnUse } from "../../../../src/exchange/columns.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
 import type { ExportFormat } from "../../../../src/study/exchange/export-file.ts";
-import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
 import type { StatePart } from "../../../worker/send-state.ts";
@@ -50,7 +49,11 @@ export interface WorkStep {
 export interface Questions {
   read: { asked: { bytes: ArrayBuffer; name: string }; answered: FoundFile };
   table: { asked: TableQuestion; answered: FoundTable };
-  plan: { asked: PlanQuestion; answered: { plan: ImportPlan; mark: DecimalMark | null } };
+  plan: {
+    asked: PlanQuestion;
+    /** `parts` are the plan's commands, lists of them as JSON */
+    answered: { plan: ImportPlan; mark: DecimalMark | null; parts: string[] };
+  };
   export: {
     asked: { format: ExportFormat; seriesId: string | null };
     answered: { bytes: Uint8Array<ArrayBuffer> };
@@ -64,7 +67,10 @@ export type ToWorker = Question | StatePart;
 export type WorkerAnswer =
   /** said now and then while a question is being worked on */
   | { id: number; at: WorkStep }
-  /** some of the commands of a plan, before the answer itself, which then holds none: one at once would block the screen */
-  | { id: number; parts: SimpleCommand[] }
+  /**
+   * some of the commands of a plan as JSON, before the answer itself, which then holds none: text costs the screen's
+   * thread next to nothing until somebody adds the jars
+   */
+  | { id: number; part: string }
   | { id: number; ok: true; value: Questions[QuestionName]["answered"] }
   | { id: number; ok: false; message: string };

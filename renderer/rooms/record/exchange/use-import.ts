@@ -1,12 +1,14 @@
 import { computed, onScopeDispose, ref, shallowRef, toRaw, watch } from "vue";
 import type { ColumnUse } from "../../../../src/exchange/columns.ts";
 import { limits } from "../../../../src/exchange/limits.ts";
+import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
 import { kindsToPlan, type ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
 import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
 import { useSelection } from "../../../stores/selection.ts";
 import { useStudy } from "../../../stores/study.ts";
+import { slicer } from "../../../worker/next-task.ts";
 import { openDesk } from "./desk.ts";
 import type { FoundFile, FoundTable, WorkStep } from "./messages.ts";
 
@@ -185,6 +187,7 @@ export function useImport() {
     busy.value = "";
     reading.value = null;
     plan.value = answer.ok ? answer.value.plan : null;
+    parts = answer.ok ? answer.value.parts : [];
     markRead.value = answer.ok ? answer.value.mark : null;
     open.value = answer.ok ? "" : short(answer.message);
   }
@@ -214,19 +217,37 @@ export function useImport() {
   /** how far the adding is; null while none is under way */
   const adding = shallowRef<{ done: number; total: number; written: boolean } | null>(null);
   let leaveOff = false;
+  /** the commands of the plan, lists of them as JSON */
+  let parts: string[] = [];
+
+  /** The plan's commands, made of their text a part at a time; null where it was cancelled meanwhile. */
+  async function commandsOf(texts: string[]): Promise<SimpleCommand[] | null> {
+    const rest = slicer();
+    const commands: SimpleCommand[] = [];
+    for (const text of texts) {
+      commands.push(...(JSON.parse(text) as SimpleCommand[]));
+      await rest();
+      if (leaveOff) return null;
+    }
+    return commands;
+  }
 
   async function add(): Promise<void> {
     const { value } = plan;
     if (!value?.command || adding.value) return;
     leaveOff = false;
     adding.value = { done: 0, total: value.added, written: false };
+    const { label } = value.command;
+    const commands = await commandsOf(parts);
     const outcome =
-      value.command.do === "together"
-        ? await study.runLong(value.command, {
-            step: (done, total) => (adding.value = { done, total, written: done === total }),
-            cancelled: () => leaveOff,
-          })
-        : await study.run(value.command);
+      commands &&
+      (await study.runLong(
+        { do: "together", label, commands },
+        {
+          step: (done, total) => (adding.value = { done, total, written: done === total }),
+          cancelled: () => leaveOff,
+        },
+      ));
     adding.value = null;
     if (!outcome) return void (stopped.value = words.notAdded);
     if (!outcome.ok) return void (trouble.value = outcome.message);

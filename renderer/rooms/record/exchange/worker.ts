@@ -70,20 +70,22 @@ const answers: Answers = {
     const table = tableOf(grid.value, fileName, mark, headLine, (column) => holdsNumbers(uses[column]));
     if (!table.ok) return table;
     const plan = planImport(study.state(), table.value, uses, { ...options, nextId: newId, told });
-    return plan.ok ? good({ plan: plan.value, mark: table.value.mark }) : plan;
+    return plan.ok ? good({ plan: plan.value, mark: table.value.mark, parts: [] }) : plan;
   },
   export: async ({ format, seriesId }, told) =>
     good({ bytes: await exportFile(study.state(), format, seriesId, told) }),
 };
 
-const commandsAtOnce = 500;
+const commandsAtOnce = 200;
 
-/** Sends the commands of a plan ahead in parts; what is left is small. */
+/** Sends the commands of a plan ahead as text in parts; what is left is small. */
 function inParts(id: number, answered: Questions["plan"]["answered"]): Questions["plan"]["answered"] {
   const { command } = answered.plan;
-  if (command?.do !== "together" || command.commands.length <= commandsAtOnce) return answered;
-  for (let from = 0; from < command.commands.length; from += commandsAtOnce)
-    postMessage({ id, parts: command.commands.slice(from, from + commandsAtOnce) } satisfies WorkerAnswer);
+  if (!command) return answered;
+  for (let from = 0; from < command.commands.length; from += commandsAtOnce) {
+    const part = JSON.stringify(command.commands.slice(from, from + commandsAtOnce));
+    postMessage({ id, part } satisfies WorkerAnswer);
+  }
   return { ...answered, plan: { ...answered.plan, command: { ...command, commands: [] } } };
 }
 
