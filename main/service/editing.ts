@@ -1,9 +1,10 @@
 import type { Acknowledged, Answer } from "../../src/contract.ts";
-import { applyCommand, type Command } from "../../src/study/commands.ts";
+import type { Command } from "../../src/study/commands.ts";
 import { advanceUndoLine, nextOnLine, type Change } from "../../src/study/history.ts";
 import type { Context, OpenStudy } from "./context.ts";
 import { ok, refused } from "./context.ts";
 import { backUpIfDue } from "./backing-up.ts";
+import { applyInSlices } from "./in-slices.ts";
 import { nextMoves } from "./opening.ts";
 import { partsToFollow, toldChange } from "./told-change.ts";
 import { serviceWords } from "../../src/words/service.ts";
@@ -16,9 +17,16 @@ interface Entry {
   redoes: number | null;
 }
 
-function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowledged> {
-  const applied = applyCommand(open.state, entry.command);
+/**
+ * Applied in slices, then written in one synchronous transaction. Calls wait for one another, so nothing writes in
+ * between; but a host that ends closes the study without a call.
+ */
+async function record(context: Context, open: OpenStudy, entry: Entry): Promise<Answer<Acknowledged>> {
+  const base = open.state;
+  const applied = await applyInSlices(base, entry.command);
   if (!applied.ok) return refused(applied.message);
+  if (context.open !== open) return refused(serviceWords.noStudy, "no-study");
+  if (open.state !== base) return refused(serviceWords.stale, "stale");
   const at = context.support.now();
   const change: Change = { seq: open.seq + 1, at, inverse: applied.value.inverse, ...entry };
   const written = open.file.append(change, applied.value.touched, applied.value.state);
@@ -33,14 +41,14 @@ function record(context: Context, open: OpenStudy, entry: Entry): Answer<Acknowl
 }
 
 /** One edit: checked against the study as it is on disk, written, then acknowledged. */
-export function applyEdit(
+export async function applyEdit(
   context: Context,
   input: { command: Command; afterSeq: number; why?: string | undefined; by: string; brief?: boolean },
-): Answer<Acknowledged> {
+): Promise<Answer<Acknowledged>> {
   const { open } = context;
   if (!open) return refused(serviceWords.noStudy, "no-study");
   if (input.afterSeq !== open.seq) return refused(serviceWords.stale, "stale");
-  const written = record(context, open, {
+  const written = await record(context, open, {
     command: input.command,
     by: input.by,
     why: input.why ?? "",
@@ -59,7 +67,11 @@ function touchesApproval(command: Command): boolean {
 }
 
 /** Takes the last edit back, or does it again: an entry of its own in the history. */
-export function moveOnLine(context: Context, direction: "undo" | "redo", by: string): Answer<Acknowledged> {
+export async function moveOnLine(
+  context: Context,
+  direction: "undo" | "redo",
+  by: string,
+): Promise<Answer<Acknowledged>> {
   const { open } = context;
   if (!open) return refused(serviceWords.noStudy, "no-study");
   const next = nextOnLine(open.line, direction);

@@ -1,4 +1,4 @@
-import { closeSync, fsyncSync, openSync, renameSync, rmSync } from "node:fs";
+import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 
 /** Has the system write a file or folder through to the disk. Folders cannot be synced everywhere: that is no fault. */
@@ -48,5 +48,21 @@ export function throwAway(part: string): void {
     rmSync(part, { force: true });
   } catch {
     // The fault that led here is the one to tell.
+  }
+}
+
+/**
+ * Writes a new file whole or not at all: it bears another name until its last byte is on the disk. A file that is there
+ * already is not touched. Throws where it cannot be written.
+ */
+export function writeNewFile(path: string, content: Uint8Array | string): void {
+  const part = `${path}.${process.pid}.part`;
+  try {
+    writeFileSync(part, content, { flag: "wx" });
+    if (existsSync(path)) throw new Error("there is already a file of this name");
+    takeName(part, path);
+  } catch (error) {
+    throwAway(part);
+    throw error;
   }
 }

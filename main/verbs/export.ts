@@ -1,8 +1,9 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { exportFile, exportFormats, type ExportFormat } from "../../src/study/exchange/export-file.ts";
 import { readStudy } from "../service/one-step.ts";
+import { writeNewFile } from "../storage/files.ts";
 import { oneFile } from "./one-file.ts";
 import type { Verb } from "./verb.ts";
 
@@ -39,7 +40,7 @@ async function runExport(args: string[]): Promise<Outcome<unknown>> {
     );
   const bytes = await exportFile(study.value.state, format, series?.id ?? null);
   try {
-    writeFileSync(out, bytes, { flag: "wx" });
+    writeNewFile(resolve(out), bytes);
   } catch {
     return bad(`${out}: could not be written.`);
   }

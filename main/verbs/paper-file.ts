@@ -1,10 +1,11 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import packageFile from "../../package.json" with { type: "json" };
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import type { PaperInput } from "../../src/report/paper-input.ts";
 import type { Language } from "../../src/words/language.ts";
 import { readStudy } from "../service/standalone.ts";
+import { writeNewFile } from "../storage/files.ts";
 import { languageOption } from "./language-option.ts";
 import { readArguments, type OptionSpec, type ParsedArguments } from "./verb.ts";
 
@@ -53,7 +54,7 @@ export function paperInput(study: string): Outcome<PaperInput> {
 /** Writes a paper as a file of its own; a file that is there already is never touched. */
 export function writePaper(out: string, page: string): Outcome<null> {
   try {
-    writeFileSync(resolve(out), page, { flag: "wx" });
+    writeNewFile(resolve(out), page);
     return good(null);
   } catch {
     return bad(`${out}: could not be written.`);

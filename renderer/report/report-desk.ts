@@ -2,10 +2,9 @@ import { toRaw } from "vue";
 import type { Paper } from "../../src/report/paper.ts";
 import type { PaperInput } from "../../src/report/paper-input.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
-import type { StudyState } from "../../src/study/schema/records.ts";
 import { paperRoomWords as words } from "../../src/words/paper-room.ts";
 import { spokenLanguage } from "../../src/words/language.ts";
-import { sendState } from "../worker/send-state.ts";
+import { stateSender, type StateSender } from "../worker/send-state.ts";
 import type { ReportAnswer, ReportQuestion } from "./report-messages.ts";
 
 /** The screen's end of the worker that makes reports. */
@@ -18,8 +17,7 @@ export interface ReportDesk {
 
 export function openReportDesk(): ReportDesk {
   let worker: Worker | null = null;
-  /** the study that the worker has in whole */
-  let sent: StudyState | null = null;
+  let sender: StateSender | null = null;
   let turn = 0;
   let settle: ((outcome: Outcome<Paper> | null) => void) | null = null;
   let told: (done: number, total: number) => void = () => undefined;
@@ -27,7 +25,8 @@ export function openReportDesk(): ReportDesk {
   function stop(outcome: Outcome<Paper> | null): void {
     worker?.terminate();
     worker = null;
-    sent = null;
+    sender?.end();
+    sender = null;
     turn += 1;
     settle?.(outcome);
     settle = null;
@@ -53,15 +52,8 @@ export function openReportDesk(): ReportDesk {
       const answer = new Promise<Outcome<Paper> | null>((resolve) => (settle = resolve));
       told = fitting;
       worker ??= start();
-      const mineWorker = worker;
-      const raw = toRaw(state);
-      if (sent !== raw) {
-        sent = null;
-        await sendState(mineWorker, raw);
-        if (mine !== turn) return answer;
-        sent = raw;
-      }
-      mineWorker.postMessage({
+      sender ??= stateSender(worker);
+      await sender.post(toRaw(state), {
         do: "make",
         id: mine,
         language: spokenLanguage(),

@@ -1,4 +1,5 @@
 import { limits } from "./limits.ts";
+import type { ExportTold } from "./told.ts";
 import { packZip, type ZipPart } from "./zip.ts";
 
 /** A sheet to write: every cell a number, text or nothing. The first row is the head. */
@@ -17,7 +18,13 @@ const packages = "http://schemas.openxmlformats.org/package/2006";
  * text as text, never as a formula. Written here rather than by a library, because a large one would start threads from
  * generated code, which the screens' content policy forbids.
  */
-export async function writeWorkbook(sheets: OutSheet[]): Promise<Uint8Array<ArrayBuffer>> {
+export async function writeWorkbook(
+  sheets: OutSheet[],
+  told: ExportTold = () => undefined,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const total = sheets.reduce((sum, { rows }) => sum + rows.length, 0);
+  let done = 0;
+  const line = () => told("lines", (done += 1), total);
   const part = (path: string, xml: string): ZipPart => ({
     path,
     bytes: new TextEncoder().encode(declaration + xml),
@@ -46,13 +53,13 @@ export async function writeWorkbook(sheets: OutSheet[]): Promise<Uint8Array<Arra
         "xl/styles.xml",
         `<styleSheet xmlns="${main}"><fonts count="2"><font><sz val="11"/></font><font><b/><sz val="11"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="2"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/><xf numFmtId="0" fontId="1" fillId="0" borderId="0" xfId="0" applyFont="1"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>`,
       ),
-      ...sheets.map((sheet, index) => part(`xl/worksheets/sheet${index + 1}.xml`, sheetXml(sheet))),
+      ...sheets.map((sheet, index) => part(`xl/worksheets/sheet${index + 1}.xml`, sheetXml(sheet, line))),
     ],
     true,
   );
 }
 
-function sheetXml({ rows }: OutSheet): string {
+function sheetXml({ rows }: OutSheet, line: () => void): string {
   const widths = (rows[0] ?? [])
     .map((head, index) => {
       const width = Math.min(40, Math.max(8, String(head ?? "").length + 2));
@@ -64,6 +71,7 @@ function sheetXml({ rows }: OutSheet): string {
       const written = cells.map((cell, column) =>
         cellXml(cell, `${columnLetters(column)}${row + 1}`, row === 0),
       );
+      line();
       return `<row r="${row + 1}">${written.join("")}</row>`;
     })
     .join("");

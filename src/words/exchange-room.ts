@@ -25,6 +25,8 @@ export const exchangeRoomWords = area("exchangeRoom", {
   addCounted: (jarsAndReadings: string) => `Add ${jarsAndReadings}`,
   readingFile: "Reading the file…",
   readingRows: "Reading the rows…",
+  rowsRead: (done: number, total: number) => `Reading the rows: ${done} of ${total}.`,
+  recordsTried: (done: number, total: number) => `Trying the jars on the study: ${done} of ${total} records.`,
   tooLarge: (megabytes: number) =>
     `This file is larger than ${megabytes} MB. Keep only the rows of the jars, or split it.`,
   notReadable: "This file could not be read: look whether another program holds it open.",
@@ -146,6 +148,9 @@ export const exchangeRoomWords = area("exchangeRoom", {
     jsonWhat:
       "Every record as it is kept, without the history; the published JSON schema describes it. To pass a study on with its history, save a copy instead.",
     writing: "Writing…",
+    workingOut: (done: number, total: number) => `Working out the jars: ${done} of ${total}.`,
+    linesWritten: (done: number, total: number) => `Writing the file: ${done} of ${total} lines.`,
+    cancelled: "Cancelled. No file was written.",
     given: (file: string) => `${file} was given to your downloads.`,
     fallbackName: "study",
   },

@@ -8,6 +8,7 @@ import { chromium, type Browser, type Page } from "playwright";
 import { writeDemo } from "../../main/service/standalone.ts";
 import { findBrowser, quietFlags } from "../../scripts/browser.mjs";
 import { demoCommands } from "../../src/study/demo.ts";
+import { exchangeTasks, reportBegun } from "./exchange-tasks.ts";
 import { gridCommand } from "./grid.ts";
 import { largest, writeLargeStudy } from "./large-study.ts";
 
@@ -177,6 +178,8 @@ export async function longTaskFigures(
           await page.locator('[data-room="sample"]').getByText("TS 2.48").waitFor({ timeout: 60_000 });
         }),
       );
+      await exchangeTasks(page, file, watch, tell);
+      await reportBegun(page, watch, tell);
     });
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -1,9 +1,11 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import { writeDemo } from "../../main/service/standalone.ts";
 import { demoCommands } from "../../src/study/demo.ts";
+import { readSheetFile } from "../../src/exchange/sheet-file.ts";
 import { gridCommand } from "../bench/grid.ts";
+import { writeLargeStudy } from "../bench/large-study.ts";
 import { expect, runVerb, test } from "./app.ts";
 
 const room = (page: Page, name: string) =>
@@ -104,4 +106,73 @@ test("how a number was made opens by keyboard, and the focus comes back to its b
   await expect(dialog).toBeVisible();
   await button.click();
   await expect(dialog).toHaveCount(0);
+});
+
+test("an export of a large study says how far it is, cancelled it gives no file, and again it gives it whole", async ({
+  app,
+  watched: page,
+}) => {
+  test.slow();
+  const series = 240;
+  writeLargeStudy(
+    join(app.folder, "large.flocwright"),
+    { series, jarsPerSeries: 50, changes: 60_000 },
+    new Date().toISOString(),
+  );
+  const host = await app.host("large.flocwright", false);
+  await page.goto(host.url);
+  await room(page, "Record").click({ timeout: 30_000 });
+  await page.getByRole("button", { name: "Import or export" }).click();
+  const card = page.getByRole("region", { name: "Export" });
+  const workbook = card.getByRole("button", { name: "Whole study as a workbook (.xlsx)" });
+  const given: string[] = [];
+  page.on("download", (download) => given.push(download.suggestedFilename()));
+
+  await workbook.click();
+  await expect(
+    card.getByRole("status").filter({ hasText: /(Working out the jars|Writing the file): \d+ of \d+/ }),
+  ).toBeVisible();
+  await expect(card.getByRole("progressbar")).toBeVisible();
+  await expect(workbook).toBeDisabled();
+  await card.getByRole("button", { name: "Cancel" }).click();
+  await expect(card.getByRole("status").filter({ hasText: "Cancelled. No file was written." })).toBeVisible();
+  await expect(card.getByRole("progressbar")).toHaveCount(0);
+  await page.waitForTimeout(1500);
+  expect(given).toEqual([]);
+
+  const downloaded = page.waitForEvent("download", { timeout: 60_000 });
+  await workbook.click();
+  const file = await (await downloaded).path();
+  await expect(
+    card.getByRole("status").filter({ hasText: "large.xlsx was given to your downloads." }),
+  ).toBeVisible();
+  expect(given).toEqual(["large.xlsx"]);
+  const read = await readSheetFile(new Uint8Array(readFileSync(file)), "large.xlsx");
+  if (!read.ok) throw new Error(read.message);
+  // the demo's jars with all their readings, those of the large series, and the heads
+  const [jars] = read.value.sheets;
+  expect(jars!.sheet).toBe("jars");
+  expect(jars!.rows.filter(({ cells }) => String(cells[0]).startsWith("Large ")).length).toBe(series * 50);
+});
+
+test("the reading of a large file says how far it is, and cancelled it leaves the study as it was", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("preview.flocwright", true);
+  await page.goto(host.url);
+  await chooseMany(page, app.folder, 45_000);
+  await expect(page.getByRole("status").filter({ hasText: /Reading the rows: \d+ of 45000/ })).toBeVisible({
+    timeout: 30_000,
+  });
+  await expect(page.getByRole("progressbar")).toBeVisible();
+  await page.getByRole("button", { name: "Cancel" }).click();
+  await expect(page.getByRole("status").filter({ hasText: "Cancelled. Nothing was added." })).toBeVisible();
+  await expect(page.getByRole("progressbar")).toHaveCount(0);
+  await expect(page.getByRole("button", { name: /^Add/ })).toHaveCount(0);
+  await expect(room(page, "Bench")).toContainText("13 jars");
+  // The same file can be chosen again, and is then read to its end.
+  await page.getByLabel("Choose a CSV file or a workbook").setInputFiles(join(app.folder, "many.csv"));
+  await page.getByLabel("Stock solution of polymer A").selectOption({ index: 1 });
+  await expect(page.getByRole("button", { name: /^Add 45000 jars/ })).toBeEnabled({ timeout: 60_000 });
 });

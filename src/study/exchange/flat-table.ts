@@ -1,5 +1,6 @@
 import { doseHead, fields, slots, type Field } from "../../exchange/columns.ts";
 import type { FileCell } from "../../responses/response.ts";
+import type { ExportTold } from "../../exchange/told.ts";
 import { seriesChain, type JarChain, type SeriesChain } from "../derive/jars.ts";
 import type { StudyState } from "../schema/records.ts";
 import type { RecordOf } from "../schema/records.ts";
@@ -20,13 +21,23 @@ const always = new Set(["series", "jar", "order", "role", "syringe_a_ml", "dose_
  * that what was read again stands on a further row of the same jar. Columns that nothing fills are left away. Our own
  * import reads it back without loss; the doses are computed from the volumes and only there to be read.
  */
-export function flatTable(state: StudyState, seriesId: string | null): OutTable {
+export function flatTable(
+  state: StudyState,
+  seriesId: string | null,
+  told: ExportTold = () => undefined,
+): OutTable {
+  const wanted = (id: string) => seriesId === null || id === seriesId;
+  const total = Object.values(state.jar).filter((jar) => wanted(jar.seriesId)).length;
+  let done = 0;
   const rows: Cells[] = Object.keys(state.series)
-    .filter((id) => seriesId === null || id === seriesId)
+    .filter(wanted)
     .sort()
     .flatMap((id) => {
       const chain = seriesChain(state, id);
-      return chain.jars.flatMap((jar) => jarRows(state, chain, jar));
+      const made = chain.jars.flatMap((jar) => jarRows(state, chain, jar));
+      done += chain.jars.length;
+      told("jars", done, total);
+      return made;
     });
   const filled = (head: string) =>
     rows.some((row) => row[head] !== undefined && row[head] !== null && row[head] !== "");

@@ -2,8 +2,8 @@ import { chooseColumns, holdsNumbers, type ColumnUse, type Field } from "../../e
 import type { Table } from "../../exchange/grid.ts";
 import { bad, good, type Outcome } from "../../outcome.ts";
 import { parseNumber, readsTwoWays } from "../../units/number-entry.ts";
-import { applyCommand, mostTogether, type Command, type SimpleCommand } from "../commands.ts";
-import type { RecordOf, StudyState } from "../schema/records.ts";
+import { applyInSteps, mostTogether, type Command, type SimpleCommand } from "../commands.ts";
+import type { Kind, RecordOf, StudyState } from "../schema/records.ts";
 import { readJarRow, type JarRow } from "./jar-row.ts";
 import type { MissingBasis } from "./jar-doses.ts";
 import { rowReader, type RowFault } from "./row-reader.ts";
@@ -25,6 +25,14 @@ export interface ImportOptions {
   readAgain: boolean;
   /** short sortable ids, each later than the one before */
   nextId(): string;
+  /** told how many rows are read, then how many of the records they make have been tried */
+  told?(step: "rows" | "records", done: number, total: number): void;
+}
+
+/** What a plan reads of a study: of its jars nothing, unless rows may go into a series that is there. */
+export function kindsToPlan(intoSeries: boolean): Kind[] {
+  const needed: Kind[] = ["study", "product", "sample", "dish", "stock", "series"];
+  return intoSeries ? [...needed, "jar"] : needed;
 }
 
 /** One row of the preview. */
@@ -45,7 +53,7 @@ export interface ImportPlan {
   /** rows that would be added */
   added: number;
   errors: RowFault[];
-  command: Command | null;
+  command: Extract<Command, { do: "together" }> | null;
   preview: PreviewRow[];
   counts: { newSeries: string[]; intoSeries: string[]; jars: number; readings: number };
 }
@@ -77,6 +85,7 @@ export function planImport(
   const errors: RowFault[] = [];
   const read: JarRow[] = [];
   const names = new Map<string, number>();
+  let readRows = 0;
   for (const row of table.rows) {
     const reader = rowReader(table, row, columns.value);
     const key = columns.value.fields.series === undefined ? "" : reader.label("series").toLowerCase();
@@ -93,6 +102,8 @@ export function planImport(
       }
     }
     errors.push(...reader.faults);
+    readRows += 1;
+    options.told?.("rows", readRows, table.rows.length);
   }
   const badRows = new Set(errors.map(({ row }) => row));
   const wanted = errors.length > 0 && !options.skipBad ? [] : read;
@@ -100,11 +111,13 @@ export function planImport(
   if (commands.length > mostTogether)
     return bad(importWords.tooMany(table.name, commands.length, mostTogether));
   const label = importWords.label(table.name.split(/[\\/]/).pop() ?? "").slice(0, 300);
-  const command: Command | null = commands.length === 0 ? null : { do: "together", label, commands };
+  const command: ImportPlan["command"] = commands.length === 0 ? null : { do: "together", label, commands };
   if (command) {
     if (JSON.stringify(command).length > most.characters) return bad(importWords.tooLong(table.name));
-    const applied = applyCommand(state, command);
-    if (!applied.ok) return bad(sheetWords.whole(table.name, applied.message));
+    const steps = applyInSteps(state, command);
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) options.told?.("records", step.value, commands.length);
+    if (!step.value.ok) return bad(sheetWords.whole(table.name, step.value.message));
   }
   const used = [...new Set(wanted.map(({ target }) => target))];
   return good({

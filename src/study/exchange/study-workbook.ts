@@ -3,6 +3,7 @@ import type { FileCell } from "../../responses/response.ts";
 import { fieldLabel } from "../../exchange/column-words.ts";
 import type { Field } from "../../exchange/columns.ts";
 import { escapeText } from "../../exchange/text-cell.ts";
+import type { ExportTold } from "../../exchange/told.ts";
 import type { OutSheet } from "../../exchange/workbook-out.ts";
 import type { DecimalMark } from "../../units/number-entry.ts";
 import { fieldUnit, fieldWords } from "../issue-words.ts";
@@ -22,8 +23,8 @@ type Cell = string | number | null;
  * A study as the sheets of a workbook: first the jars with their readings, as our own import reads them back, then one
  * reading a row, then a sheet for each other kind of record, with units in the heads. Records are named, not numbered.
  */
-export function studySheets(state: StudyState, mark: DecimalMark): OutSheet[] {
-  const jars = flatTable(state, null);
+export function studySheets(state: StudyState, mark: DecimalMark, told?: ExportTold): OutSheet[] {
+  const jars = flatTable(state, null, told);
   const cell = (value: FileCell): Cell =>
     value === null || typeof value === "number" ? value : cellText(value, mark);
   return [

@@ -26,6 +26,8 @@ export const exchangeRoom: typeof exchangeRoomWords = {
   addCounted: (jarsAndReadings) => `${jarsAndReadings} hinzufügen`,
   readingFile: "Die Datei wird gelesen…",
   readingRows: "Die Zeilen werden gelesen…",
+  rowsRead: (done, total) => `Die Zeilen werden gelesen: ${done} von ${total}.`,
+  recordsTried: (done, total) => `Die Becher werden an der Studie probiert: ${done} von ${total} Einträgen.`,
   tooLarge: (megabytes) =>
     `Diese Datei ist größer als ${megabytes} MB. Nur die Zeilen der Becher behalten oder die Datei teilen.`,
   notReadable: "Diese Datei ließ sich nicht lesen: nachsehen, ob ein anderes Programm sie offen hält.",
@@ -144,6 +146,9 @@ export const exchangeRoom: typeof exchangeRoomWords = {
     jsonWhat:
       "Jeder Eintrag, wie er geführt wird, ohne den Verlauf; das veröffentlichte JSON-Schema beschreibt ihn. Um eine Studie mit ihrem Verlauf weiterzugeben, stattdessen eine Kopie speichern.",
     writing: "Wird geschrieben…",
+    workingOut: (done, total) => `Die Becher werden berechnet: ${done} von ${total}.`,
+    linesWritten: (done, total) => `Die Datei wird geschrieben: ${done} von ${total} Zeilen.`,
+    cancelled: "Abgebrochen. Es wurde keine Datei geschrieben.",
     given: (file) => `${file} liegt bei Ihren Downloads.`,
     fallbackName: "Studie",
   },

@@ -1,10 +1,9 @@
 import type { ColumnUse } from "../../../../src/exchange/columns.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
 import type { ExportFormat } from "../../../../src/study/exchange/export-file.ts";
-import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
-import type { StudyState } from "../../../../src/study/schema/records.ts";
+import type { StatePart } from "../../../worker/send-state.ts";
 import type { Language } from "../../../../src/words/language.ts";
 
 /** A file as it was found: what can be chosen in it. */
@@ -32,7 +31,6 @@ export interface TableQuestion {
 export interface PlanQuestion extends TableQuestion {
   uses: ColumnUse[];
   mark: DecimalMark | null;
-  state: StudyState;
   seriesName: string | null;
   fallbackName: string;
   choice: NewSeriesChoice;
@@ -40,13 +38,24 @@ export interface PlanQuestion extends TableQuestion {
   readAgain: boolean;
 }
 
-/** What the screen asks its worker, and what each question is answered with. */
+/** How far a piece of work is. */
+export interface WorkStep {
+  step: "jars" | "rows" | "records" | "lines";
+  done: number;
+  total: number;
+}
+
+/** What the screen asks its worker, and what each question is answered with. The study goes before, in parts. */
 export interface Questions {
   read: { asked: { bytes: ArrayBuffer; name: string }; answered: FoundFile };
   table: { asked: TableQuestion; answered: FoundTable };
-  plan: { asked: PlanQuestion; answered: { plan: ImportPlan; mark: DecimalMark | null } };
+  plan: {
+    asked: PlanQuestion;
+    /** `parts` are the plan's commands, lists of them as JSON */
+    answered: { plan: ImportPlan; mark: DecimalMark | null; parts: string[] };
+  };
   export: {
-    asked: { state: StudyState; format: ExportFormat; seriesId: string | null };
+    asked: { format: ExportFormat; seriesId: string | null };
     answered: { bytes: Uint8Array<ArrayBuffer> };
   };
 }
@@ -54,8 +63,14 @@ export type QuestionName = keyof Questions;
 export type Question = {
   [N in QuestionName]: { id: number; name: N; language: Language; asked: Questions[N]["asked"] };
 }[QuestionName];
+export type ToWorker = Question | StatePart;
 export type WorkerAnswer =
-  /** some of the commands of a plan, before the answer itself, which then holds none: one at once would block the screen */
-  | { id: number; parts: SimpleCommand[] }
+  /** said now and then while a question is being worked on */
+  | { id: number; at: WorkStep }
+  /**
+   * some of the commands of a plan as JSON, before the answer itself, which then holds none: text costs the screen's
+   * thread next to nothing until somebody adds the jars
+   */
+  | { id: number; part: string }
   | { id: number; ok: true; value: Questions[QuestionName]["answered"] }
   | { id: number; ok: false; message: string };

@@ -1,14 +1,16 @@
 import { computed, onScopeDispose, ref, shallowRef, toRaw, watch } from "vue";
 import type { ColumnUse } from "../../../../src/exchange/columns.ts";
 import { limits } from "../../../../src/exchange/limits.ts";
+import type { SimpleCommand } from "../../../../src/study/commands.ts";
 import type { DecimalMark } from "../../../../src/units/number-entry.ts";
-import type { ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
+import { kindsToPlan, type ImportPlan } from "../../../../src/study/exchange/import-plan.ts";
 import type { NewSeriesChoice } from "../../../../src/study/exchange/series-targets.ts";
 import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
 import { useSelection } from "../../../stores/selection.ts";
 import { useStudy } from "../../../stores/study.ts";
+import { slicer } from "../../../worker/next-task.ts";
 import { openDesk } from "./desk.ts";
-import type { FoundFile, FoundTable } from "./messages.ts";
+import type { FoundFile, FoundTable, WorkStep } from "./messages.ts";
 
 /** Added to a study: what the last import did, for the words that say so. */
 export interface Added {
@@ -29,6 +31,8 @@ export function useImport() {
 
   const fileName = ref("");
   const busy = ref("");
+  /** how far the reading of the rows is, where it takes long enough to be told */
+  const reading = shallowRef<WorkStep | null>(null);
   const trouble = ref("");
   const found = shallowRef<FoundFile | null>(null);
   const table = shallowRef<FoundTable | null>(null);
@@ -97,10 +101,12 @@ export function useImport() {
   }
 
   function cancel(): void {
+    const midway = busy.value !== "";
     desk.end();
     clear();
-    stopped.value = "";
+    stopped.value = midway ? words.notAdded : "";
     busy.value = "";
+    reading.value = null;
     fileName.value = "";
   }
 
@@ -160,21 +166,31 @@ export function useImport() {
     if (!table.value || !state) return;
     const mine = ++planTurn;
     busy.value = words.readingRows;
-    const answer = await desk.ask("plan", {
-      sheet: sheet.value,
-      headLine: headLine.value,
-      uses: uses.value,
-      mark: mark.value,
-      state: toRaw(state),
-      seriesName: hasSeriesColumn.value ? null : intoSeries.value || null,
-      fallbackName: newName.value.trim() || plainName.value,
-      choice: hasSeriesColumn.value ? {} : setUp.value,
-      skipBad: skipBad.value,
-      readAgain: readAgain.value && (hasSeriesColumn.value || intoSeries.value !== ""),
-    });
+    reading.value = null;
+    const intoThere = hasSeriesColumn.value || intoSeries.value !== "";
+    const answer = await desk.ask(
+      "plan",
+      {
+        sheet: sheet.value,
+        headLine: headLine.value,
+        uses: uses.value,
+        mark: mark.value,
+        seriesName: hasSeriesColumn.value ? null : intoSeries.value || null,
+        fallbackName: newName.value.trim() || plainName.value,
+        choice: hasSeriesColumn.value ? {} : setUp.value,
+        skipBad: skipBad.value,
+        readAgain: readAgain.value && intoThere,
+      },
+      {
+        study: { state: toRaw(state), kinds: kindsToPlan(intoThere) },
+        told: (step) => mine === planTurn && (reading.value = step),
+      },
+    );
     if (mine !== planTurn) return;
     busy.value = "";
+    reading.value = null;
     plan.value = answer.ok ? answer.value.plan : null;
+    parts = answer.ok ? answer.value.parts : [];
     markRead.value = answer.ok ? answer.value.mark : null;
     open.value = answer.ok ? "" : short(answer.message);
   }
@@ -204,19 +220,37 @@ export function useImport() {
   /** how far the adding is; null while none is under way */
   const adding = shallowRef<{ done: number; total: number; written: boolean } | null>(null);
   let leaveOff = false;
+  /** the commands of the plan, lists of them as JSON */
+  let parts: string[] = [];
+
+  /** The plan's commands, made of their text a part at a time; null where it was cancelled meanwhile. */
+  async function commandsOf(texts: string[]): Promise<SimpleCommand[] | null> {
+    const rest = slicer();
+    const commands: SimpleCommand[] = [];
+    for (const text of texts) {
+      commands.push(...(JSON.parse(text) as SimpleCommand[]));
+      await rest();
+      if (leaveOff) return null;
+    }
+    return commands;
+  }
 
   async function add(): Promise<void> {
     const { value } = plan;
     if (!value?.command || adding.value) return;
     leaveOff = false;
     adding.value = { done: 0, total: value.added, written: false };
+    const { label } = value.command;
+    const commands = await commandsOf(parts);
     const outcome =
-      value.command.do === "together"
-        ? await study.runLong(value.command, {
-            step: (done, total) => (adding.value = { done, total, written: done === total }),
-            cancelled: () => leaveOff,
-          })
-        : await study.run(value.command);
+      commands &&
+      (await study.runLong(
+        { do: "together", label, commands },
+        {
+          step: (done, total) => (adding.value = { done, total, written: done === total }),
+          cancelled: () => leaveOff,
+        },
+      ));
     adding.value = null;
     if (!outcome) return void (stopped.value = words.notAdded);
     if (!outcome.ok) return void (trouble.value = outcome.message);
@@ -240,6 +274,7 @@ export function useImport() {
   return {
     fileName,
     busy,
+    reading,
     trouble,
     found,
     table,

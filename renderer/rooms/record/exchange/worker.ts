@@ -7,16 +7,20 @@ import { planImport } from "../../../../src/study/exchange/import-plan.ts";
 import { exchangeRoomWords as words } from "../../../../src/words/exchange-room.ts";
 import { speakLanguage } from "../../../../src/words/speak-language.ts";
 import { newId } from "../../../stores/ids.ts";
-import type { Question, QuestionName, Questions, WorkerAnswer } from "./messages.ts";
+import { stateReceiver } from "../../../worker/send-state.ts";
+import type { Question, QuestionName, Questions, ToWorker, WorkerAnswer, WorkStep } from "./messages.ts";
 
 // Files are read, matched and written here, off the screen's thread, so that nothing stands still and a cancelled one
 // can simply be ended. The file stays here between questions.
 let file: SheetFile | null = null;
 let fileName = "";
+const study = stateReceiver();
+type Told = (step: WorkStep["step"], done: number, total: number) => void;
 
 type Answers = {
   [N in QuestionName]: (
     asked: Questions[N]["asked"],
+    told: Told,
   ) => Promise<Outcome<Questions[N]["answered"]>> | Outcome<Questions[N]["answered"]>;
 };
 
@@ -60,41 +64,63 @@ const answers: Answers = {
       ),
     });
   },
-  plan: ({ sheet, headLine, uses, mark, state, ...options }) => {
+  plan: ({ sheet, headLine, uses, mark, ...options }, told) => {
     const grid = sheetAt(sheet);
     if (!grid.ok) return grid;
     const table = tableOf(grid.value, fileName, mark, headLine, (column) => holdsNumbers(uses[column]));
     if (!table.ok) return table;
-    const plan = planImport(state, table.value, uses, { ...options, nextId: newId });
-    return plan.ok ? good({ plan: plan.value, mark: table.value.mark }) : plan;
+    const plan = planImport(study.state(), table.value, uses, { ...options, nextId: newId, told });
+    return plan.ok ? good({ plan: plan.value, mark: table.value.mark, parts: [] }) : plan;
   },
-  export: async ({ state, format, seriesId }) => good({ bytes: await exportFile(state, format, seriesId) }),
+  export: async ({ format, seriesId }, told) =>
+    good({ bytes: await exportFile(study.state(), format, seriesId, told) }),
 };
 
-const commandsAtOnce = 500;
+const commandsAtOnce = 200;
 
-/** Sends the commands of a plan ahead in parts; what is left is small. */
+/** Sends the commands of a plan ahead as text in parts; what is left is small. */
 function inParts(id: number, answered: Questions["plan"]["answered"]): Questions["plan"]["answered"] {
   const { command } = answered.plan;
-  if (command?.do !== "together" || command.commands.length <= commandsAtOnce) return answered;
-  for (let from = 0; from < command.commands.length; from += commandsAtOnce)
-    postMessage({ id, parts: command.commands.slice(from, from + commandsAtOnce) } satisfies WorkerAnswer);
+  if (!command) return answered;
+  for (let from = 0; from < command.commands.length; from += commandsAtOnce) {
+    const part = JSON.stringify(command.commands.slice(from, from + commandsAtOnce));
+    postMessage({ id, part } satisfies WorkerAnswer);
+  }
   return { ...answered, plan: { ...answered.plan, command: { ...command, commands: [] } } };
 }
 
-addEventListener("message", (event: MessageEvent<Question>) => {
-  const { id, name, language, asked } = event.data;
+/** Says now and then how far a question's work is: more often than that nobody can read it. */
+function telling(id: number): Told {
+  const everyMs = 100;
+  let said = performance.now();
+  return (step, done, total) => {
+    if (performance.now() - said < everyMs) return;
+    said = performance.now();
+    postMessage({ id, at: { step, done, total } } satisfies WorkerAnswer);
+  };
+}
+
+async function answer({ id, name, language, asked }: Question): Promise<void> {
   const work = answers[name] as (
     asked: Question["asked"],
+    told: Told,
   ) => Promise<Outcome<Questions[QuestionName]["answered"]>> | Outcome<Questions[QuestionName]["answered"]>;
-  void speakLanguage(language)
-    .then(() => work(asked))
-    .catch(() => bad(words.failed))
-    .then((outcome) => {
-      if (outcome.ok && "plan" in outcome.value) outcome = good(inParts(id, outcome.value));
-      const answer: WorkerAnswer = outcome.ok
-        ? { id, ok: true, value: outcome.value }
-        : { id, ok: false, message: outcome.message };
-      postMessage(answer);
-    });
+  let outcome: Outcome<Questions[QuestionName]["answered"]>;
+  try {
+    await speakLanguage(language);
+    outcome = await work(asked, telling(id));
+  } catch {
+    outcome = bad(words.failed);
+  }
+  if (outcome.ok && "plan" in outcome.value) outcome = good(inParts(id, outcome.value));
+  const answered: WorkerAnswer = outcome.ok
+    ? { id, ok: true, value: outcome.value }
+    : { id, ok: false, message: outcome.message };
+  postMessage(answered, outcome.ok && "bytes" in outcome.value ? [outcome.value.bytes.buffer] : []);
+}
+
+// One after another: the parts of another study must not come in under a question that is being worked on.
+let last: Promise<void> = Promise.resolve();
+addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
+  last = last.then(() => ("do" in data ? study.take(data) : answer(data)));
 });
