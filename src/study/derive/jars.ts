@@ -9,7 +9,7 @@ import { counts, responseOf } from "../../responses/registry.ts";
 import { jarChainWords } from "../../words/jar-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
-import { middleUncertainty } from "./jar-uncertainty.ts";
+import { middleUncertainty, surestDoseSpread } from "./jar-uncertainty.ts";
 import { byNumberedName, memo } from "./memo.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 import { stockChain, type StockChain } from "./stock.ts";
@@ -45,6 +45,8 @@ export interface SeriesChain {
   stockB: StockChain | null;
   jars: JarChain[];
   uncertaintyA: DoseUncertainty | null;
+  /** see `surestDoseSpread` */
+  surestSpread: { A: number | null; B: number | null };
 }
 
 function doseFigure(
@@ -195,19 +197,37 @@ function buildChain(state: StudyState, seriesId: string): SeriesChain {
       const readings = [...childrenOf(state.reading, "jarId", jar.id)].sort((a, b) => (a.id < b.id ? -1 : 1));
       return knownJar(jar, [...Object.values(common), ...readings], () => jarChain(jar, readings, common));
     });
+  const uncertaintyA = middleUncertainty(
+    state,
+    series,
+    sample,
+    stockA,
+    jars.map(({ jar }) => jar.syringeAMl),
+  );
+  const uncertaintyB = middleUncertainty(
+    state,
+    series,
+    sample,
+    stockB,
+    jars.map(({ jar }) => jar.syringeBMl),
+  );
   return {
     series,
     sample,
     stockA,
     stockB,
     jars,
-    uncertaintyA: middleUncertainty(
-      state,
-      series,
-      sample,
-      stockA,
-      jars.map(({ jar }) => jar.syringeAMl),
-    ),
+    uncertaintyA,
+    surestSpread: {
+      A: surestDoseSpread(
+        uncertaintyA,
+        jars.map(({ doseA }) => doseA.value),
+      ),
+      B: surestDoseSpread(
+        uncertaintyB,
+        jars.map(({ doseB }) => doseB.value),
+      ),
+    },
   };
 }
 
