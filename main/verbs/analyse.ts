@@ -3,7 +3,7 @@ import type { AnalyseRow } from "../../src/curve/analyse-types.ts";
 import { numberAt, readingAt, type Table } from "../../src/exchange/table.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { responseNamed, responseSpecs } from "../../src/responses/registry.ts";
-import { writeSignificant } from "../../src/units/number-entry.ts";
+import { doseWords } from "../../src/units/dose-words.ts";
 import { optionalColumns } from "./jar-columns.ts";
 import { oneTable } from "./one-file.ts";
 import type { Verb } from "./verb.ts";
@@ -31,7 +31,7 @@ function runAnalyse(args: string[]): Outcome<unknown> {
   const analysed = analyseJars(rows.value, {
     name: path,
     responses: responseSpecs,
-    number: (value) => writeSignificant(value, ".", 3),
+    number: doseWords(".", "metric").number,
     jar,
   });
   return analysed.ok ? good(analysed.value.analysis) : analysed;

@@ -91,7 +91,7 @@ export const useChain = defineStore("chain", () => {
           study.state,
           series.value,
           workings.value,
-          (value) => format.plain(value, 3),
+          (value) => format.entry(value),
           targets.now,
           format.doses,
         )
@@ -130,11 +130,11 @@ export const useChain = defineStore("chain", () => {
           running: running.value,
           changes: study.changes,
           words: {
-            dose: (value) => format.shown(value, "doseKgPerT", 3),
-            doseUnit: format.unit("doseKgPerT"),
-            percent: (value) => format.plain(value, 3),
-            plain: (value) => format.plain(value, 3),
-            flowLPerH: (value) => format.withUnit(value, "flowLPerH", 3),
+            doses: format.doses,
+            figure: format.figure,
+            plain: (value) => format.plain(value),
+            interval: (value, low, high) => format.interval(value, low, high),
+            flowLPerH: (value) => format.withUnit(value, "flowLPerH"),
           },
         })
       : [],

@@ -1,72 +1,89 @@
 import { defineStore } from "pinia";
 import { computed } from "vue";
 import type { Figure } from "../../src/study/derive/figure.ts";
+import { writeFixed, writeMoney, writeSignificant } from "../../src/units/digits.ts";
+import { kindOfUnit, toCanonical, toShown, unitText, type QuantityKind } from "../../src/units/display.ts";
+import { doseWords } from "../../src/units/dose-words.ts";
+import { entryShown, writeNumber, type DecimalMark } from "../../src/units/number-entry.ts";
 import {
-  doseWords,
-  kindOfUnit,
-  spreadToShown,
-  toCanonical,
-  toShown,
-  unitText,
-  type QuantityKind,
-} from "../../src/units/display.ts";
-import {
-  decimalsFor,
-  writeFixed,
-  writeNumber,
-  writeSignificant,
-  type DecimalMark,
-} from "../../src/units/number-entry.ts";
+  beside,
+  byHabit,
+  inInterval,
+  overRange,
+  spreadText,
+  type QuantityWriter,
+  type Told,
+} from "../../src/units/quantity-text.ts";
 import { useStudy } from "./study.ts";
 
-/** Numbers as this study shows them: its units, its decimal mark, digits by the uncertainty where there is one. */
+/** Numbers as this study shows them: its units, its decimal mark, and the digits of `src/units/digits.ts`. */
 export const useFormat = defineStore("format", () => {
   const study = useStudy();
   const mark = computed<DecimalMark>(() => study.study?.decimalMark ?? ".");
   const system = computed(() => study.study?.unitSystem ?? "metric");
 
   const unit = (kind: QuantityKind) => unitText(kind, system.value);
+  const told = (kind: QuantityKind): Told => ({ kind, system: system.value, mark: mark.value });
 
-  /** A value for an entry cell: every digit that was entered, and no more than a unit change can carry. */
+  /** An entered value: every digit that was entered, and no more than a unit change can carry. */
   function entry(value: number, kind?: QuantityKind): string {
     const shown = kind ? toShown(value, kind, system.value) : value;
-    return writeNumber(shown === value ? value : Number(shown.toPrecision(8)), mark.value);
+    return writeNumber(entryShown(value, shown), mark.value);
   }
 
-  /** A number without unit or uncertainty, to a few significant digits. */
-  const plain = (value: number, digits = 4) => writeSignificant(value, mark.value, digits);
+  /** A derived number without unit or spread. */
+  const plain = (value: number, digits?: number) => writeSignificant(value, mark.value, digits);
 
-  /** A canonical value in the shown unit, as text without the unit. */
-  const shown = (value: number, kind: QuantityKind, digits = 4) =>
-    plain(toShown(value, kind, system.value), digits);
+  /** With a fixed count of decimals, for columns. */
+  const fixed = (value: number, decimals: number) => writeFixed(value, decimals, mark.value);
 
-  const withUnit = (value: number, kind: QuantityKind, digits = 4) =>
+  /** An amount of money, without its currency. */
+  const money = (value: number) => writeMoney(value, mark.value);
+
+  /** A derived canonical value without spread in the shown unit, as text without the unit. */
+  const shown = (value: number, kind: QuantityKind, digits?: number) => byHabit(told(kind), digits)(value);
+
+  const withUnit = (value: number, kind: QuantityKind, digits?: number) =>
     `${shown(value, kind, digits)} ${unit(kind)}`.trim();
 
-  function figure(fig: Figure, digits = 4): { value: string; spread: string; unit: string } {
-    const text = unit(fig.quantity);
-    if (fig.value === null) return { value: "", spread: "", unit: text };
-    const value = toShown(fig.value, fig.quantity, system.value);
-    if (fig.spread === null || !(fig.spread > 0))
-      return { value: plain(value, digits), spread: "", unit: text };
-    const spread = spreadToShown(fig.spread, fig.quantity, system.value);
-    const decimals = decimalsFor(spread);
+  /** A writer for a canonical value and both ends of its interval, all to one place. An open end is null. */
+  const interval = (
+    value: number,
+    low: number | null,
+    high: number | null,
+    kind: QuantityKind = "ratio",
+  ): QuantityWriter => inInterval(told(kind), value, low, high);
+
+  /** A writer for a canonical value to the place of its spread. */
+  const besideSpread = (value: number, spread: number | null, kind: QuantityKind = "ratio"): QuantityWriter =>
+    beside(told(kind), value, spread);
+
+  /** A writer for both ends of a range that is no uncertainty, to one place. */
+  const range = (low: number, high: number, kind: QuantityKind = "ratio"): QuantityWriter =>
+    overRange(told(kind), low, high);
+
+  function figure(fig: Figure): { value: string; spread: string; unit: string } {
+    const { value, spread, low, high, quantity } = fig;
+    const text = unit(quantity);
+    if (value === null) return { value: "", spread: "", unit: text };
+    if (spread === null || !(spread > 0))
+      return { value: inInterval(told(quantity), value, low, high)(value), spread: "", unit: text };
     return {
-      value: writeFixed(value, decimals, mark.value),
-      spread: `± ${writeFixed(spread, decimals, mark.value)}`,
+      value: beside(told(quantity), value, spread)(value),
+      spread: `± ${spreadText(told(quantity), value, spread)}`,
       unit: text,
     };
   }
 
   /** An input of a formula: metric, as the formula takes it, with US customary beside it where the study shows that. */
   function input(value: number, unitOfInput: string): string {
-    const metric = `${plain(value)} ${unitOfInput}`.trim();
+    const metric = `${plain(value, 4)} ${unitOfInput}`.trim();
     const kind = system.value === "us" ? kindOfUnit(unitOfInput) : null;
-    return kind ? `${metric} (${withUnit(value, kind)})` : metric;
+    return kind ? `${metric} (${withUnit(value, kind, 4)})` : metric;
   }
 
   /** doses within sentences, in the unit shown */
-  const doses = computed(() => doseWords((value) => plain(value, 3), system.value));
+  const doses = computed(() => doseWords(mark.value, system.value));
 
   return {
     doses,
@@ -76,8 +93,13 @@ export const useFormat = defineStore("format", () => {
     unit,
     entry,
     plain,
+    fixed,
+    money,
     shown,
     withUnit,
+    interval,
+    besideSpread,
+    range,
     figure,
     toCanonical: (value: number, kind: QuantityKind) => toCanonical(value, kind, system.value),
     toShown: (value: number, kind: QuantityKind) => toShown(value, kind, system.value),

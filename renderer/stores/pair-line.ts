@@ -19,7 +19,7 @@ export const usePairLine = defineStore("pair-line", () => {
           study.state,
           chain.series,
           chain.workings,
-          (value) => format.plain(value, 3),
+          (value) => format.entry(value),
           undefined,
           format.doses,
         )

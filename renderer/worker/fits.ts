@@ -4,8 +4,7 @@ import { responseSpecs } from "../../src/responses/registry.ts";
 import { nextJars } from "../../src/choice/next-jars.ts";
 import { robustRefit } from "../../src/curve/robust.ts";
 import type { FitAnswer, FitPart, FitQuestion } from "./messages.ts";
-import { doseWords } from "../../src/units/display.ts";
-import { writeSignificant } from "../../src/units/number-entry.ts";
+import { doseWords } from "../../src/units/dose-words.ts";
 import { speakLanguage } from "../../src/words/speak-language.ts";
 import { packWorkings } from "./pack.ts";
 
@@ -24,7 +23,7 @@ addEventListener("message", ({ data }: MessageEvent<FitQuestion | FitPart>) => {
 
 async function answer({ id, rows, labels, mark, language, system, name }: FitQuestion): Promise<void> {
   await speakLanguage(language);
-  const doses = doseWords((value) => writeSignificant(value, mark, 3), system);
+  const doses = doseWords(mark, system);
   const jarNames = new Map(labels);
   const result = analyseJars(rows as AnalyseRow[], {
     name,

@@ -1,5 +1,5 @@
 import type { ResponseSpec, ResponseWorking, Verdict, Warning } from "./analyse-types.ts";
-import { emptyVerdict, type WordOptions } from "./analyse-verdict.ts";
+import { emptyVerdict, toldTwice, type DoseAround, type WordOptions } from "./analyse-verdict.ts";
 import type { JarPoint } from "./jars.ts";
 import { pureErrorCells } from "./lack-of-fit.ts";
 import { stationaryExtent } from "./surface-bands.ts";
@@ -23,7 +23,7 @@ export function analyseSurface(jars: JarPoint[], spec: ResponseSpec, options: Wo
     })),
     spec.scale,
   );
-  const verdict = verdictOf(surface, jars, spec, options);
+  const verdict = toldTwice(options, (told) => verdictOf(surface, jars, spec, told));
   const usable = surface.report.status === "converged" && surface.report.aicc !== null;
   const passes = (surface.report.lackOfFit?.p ?? 1) >= significance;
   return {
@@ -55,8 +55,8 @@ function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, op
   if (report.outliers.length > 0) warnings.push("outlier");
   if (jars.some((point) => point.censored)) warnings.push("censored");
   if (pairs === jars.length) warnings.push("single-jars");
-  const pairWords = (pair: { a: number; b: number }) =>
-    surfaceWords.pair(number(pair.a), number(pair.b), unit);
+  const pairWords = (pair: { a: number; b: number }, around?: Record<"a" | "b", DoseAround>) =>
+    surfaceWords.pair(number(pair.a, around?.a), number(pair.b, around?.b), unit);
 
   if (report.status === "too-few-points" || (report.status === "converged" && report.aicc === null))
     return emptyVerdict("too-few-doses", surfaceWords.fewPairs(pairs, jars.length), warnings);
@@ -95,12 +95,16 @@ function verdictOf(surface: SurfaceFit, jars: JarPoint[], spec: ResponseSpec, op
   if (extent.low.a < lowA || extent.high.a > highA || extent.low.b < lowB || extent.high.b > highB)
     warnings.push("edge");
   const mover = report.influence[0];
+  const around = {
+    a: { dose: dose.a, low: extent.low.a, high: extent.high.a },
+    b: { dose: dose.b, low: extent.low.b, high: extent.high.b },
+  };
   const place = surfaceWords.located(
-    pairWords(dose),
-    number(extent.low.a),
-    number(extent.high.a),
-    number(extent.low.b),
-    number(extent.high.b),
+    pairWords(dose, around),
+    number(extent.low.a, around.a),
+    number(extent.high.a, around.a),
+    number(extent.low.b, around.b),
+    number(extent.high.b, around.b),
   );
   return {
     kind: "optimum",

@@ -56,6 +56,8 @@ export interface Verdict {
   /** the suggested model's own */
   modelInterval: { low: DoseOrPair | null; high: DoseOrPair | null } | null;
   sentence: string;
+  /** the same in the other system of units, where it was asked for */
+  sentenceBeside?: string;
   warnings: Warning[];
 }
 

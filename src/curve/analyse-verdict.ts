@@ -4,11 +4,22 @@ import type { Fit } from "./fit.ts";
 import type { DoseInterval, DosePoint } from "./types.ts";
 import { verdictWords } from "../words/curve.ts";
 
-export interface WordOptions {
-  /** a dose as text: under the decimal mark in force, in the unit of `doseUnit` */
-  number(doseKgPerT: number): string;
-  /** the unit that `number` writes doses in; kg/t where not given */
+/** A dose with its interval, by which everything told beside it is rounded. An open end is null. */
+export interface DoseAround {
+  dose: number;
+  low: number | null;
+  high: number | null;
+}
+
+/** How doses are told: as text under the decimal mark in force, in the unit of `doseUnit` (kg/t where not given). */
+interface ToldDoses {
+  number(doseKgPerT: number, around?: DoseAround): string;
   doseUnit?: string;
+}
+
+export interface WordOptions extends ToldDoses {
+  /** the other system of units, where the verdict is told in that one too (`sentenceBeside`) */
+  beside?: Required<ToldDoses>;
   /** what the jar of a row is called */
   jar(row: number): string;
 }
@@ -49,6 +60,14 @@ function warningsOf(input: VerdictInput): Warning[] {
 
 const profileOf = (fit: Fit): DoseInterval | null =>
   fit.report.optimum?.intervals.find((interval) => interval.method === "profile") ?? null;
+
+/** A verdict, with its sentence in the other system of units where that was asked for. */
+export function toldTwice(options: WordOptions, tell: (options: WordOptions) => Verdict): Verdict {
+  const verdict = tell(options);
+  return options.beside
+    ? { ...verdict, sentenceBeside: tell({ ...options, ...options.beside }).sentence }
+    : verdict;
+}
 
 /** The verdict on one response: an optimum, a knee, or none with the reason and what to do about it. */
 export function verdictOf(input: VerdictInput): Verdict {
@@ -157,7 +176,9 @@ function curvedVerdict(
     low = low === null || interval.low === null ? null : Math.min(low, interval.low);
     high = high === null || interval.high === null ? null : Math.max(high, interval.high);
   }
-  const span = verdictWords.span(low === null ? null : number(low), high === null ? null : number(high));
+  const around = { dose: optimum.dose, low, high };
+  const end = (dose: number | null) => (dose === null ? null : number(dose, around));
+  const span = verdictWords.span(end(low), end(high));
   if (disjoint)
     return {
       ...none("ambiguous", verdictWords.ambiguous(kind, span, unit)),
@@ -170,8 +191,8 @@ function curvedVerdict(
   const count = tied.length + 1;
   const words = [
     isKnee
-      ? verdictWords.locatedKnee(number(optimum.dose), optimum.gainPct, span, unit)
-      : verdictWords.located(number(optimum.dose), span, unit),
+      ? verdictWords.locatedKnee(number(optimum.dose, around), optimum.gainPct, span, unit)
+      : verdictWords.located(number(optimum.dose, around), span, unit),
     ...(count > 1 ? [verdictWords.tie(count)] : []),
     ...(mover ? [verdictWords.mover(jar(mover.row))] : []),
     ...(warnings.includes("edge") ? [verdictWords.edge] : []),

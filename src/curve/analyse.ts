@@ -8,7 +8,7 @@ import type {
   ResponseSpec,
   ResponseWorking,
 } from "./analyse-types.ts";
-import { emptyVerdict, verdictOf, type WordOptions } from "./analyse-verdict.ts";
+import { emptyVerdict, toldTwice, verdictOf, type WordOptions } from "./analyse-verdict.ts";
 import { fitModel, type Fit } from "./fit.ts";
 import { jarPoints, type JarPoint, type JarReading } from "./jars.ts";
 import { countDistinct } from "./problem.ts";
@@ -169,7 +169,9 @@ function analyseCurve(
   const verdict =
     points.length === 0
       ? emptyVerdict("too-few-doses", verdictWords.onlyNoPolymer, [])
-      : verdictOf({ spec, points, zeros, distinct, ranking, fit: speaking, tied, rivals, options });
+      : toldTwice(options, (told) =>
+          verdictOf({ spec, points, zeros, distinct, ranking, fit: speaking, tied, rivals, options: told }),
+        );
   const shown = speaking ?? bestOf(candidates);
   return {
     analysis: {

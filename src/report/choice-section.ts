@@ -76,21 +76,23 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 function ruleRow(one: SeriesReport, rule: RuleResult, words: PaperWords): string[] {
   const today = one.targets?.presentDoseKgPerT == null ? [] : [""];
   if (rule.dose === null) return [rule.words, onPaperWords.none, "", "", "", "", "", "", "", ...today];
-  const end = (value: number | null) => (value === null ? onPaperWords.open : words.number(value, 3));
-  const both = words.both(rule.dose, "doseKgPerT", 3).replace(/ (?:kg\/t|lb\/short ton)/g, "");
+  const write = words.bareInterval(rule.dose, rule.low, rule.high, "doseKgPerT");
+  const end = (value: number | null) => (value === null ? onPaperWords.open : write(value));
   return [
     rule.words,
-    both,
+    write(rule.dose),
     rule.low === null && rule.high === null ? "–" : onPaperWords.range(end(rule.low), end(rule.high)),
-    rule.cost?.total == null ? doseReportWords.rules.notPriced : words.number(rule.cost.total),
+    rule.cost?.total == null ? doseReportWords.rules.notPriced : words.money(rule.cost.total),
     ...expectedColumns.map(({ response }) => {
       const found = rule.expected.find((one) => one.response === response);
-      return found && Number.isFinite(found.mean) ? words.number(found.mean, 3) : "–";
+      return found && Number.isFinite(found.mean)
+        ? words.interval(found.mean, found.low, found.high)(found.mean)
+        : "–";
     }),
     rule.edge
       ? rule.edge.distance === 0
         ? doseReportWords.rules.fails(rule.edge.words)
-        : doseReportWords.rules.distance(words.number(rule.edge.distance, 2), rule.edge.words)
+        : doseReportWords.rules.distance(words.both(rule.edge.distance, "doseKgPerT", 2), rule.edge.words)
       : "–",
     missWords(missChance(one, rule.dose), words),
     ...today.map(() => savingWords(one, rule.dose!, words)),
@@ -105,7 +107,8 @@ function missWords(chance: number | null, words: PaperWords): string {
 function savingWords(one: SeriesReport, dose: number, words: PaperWords): string {
   const saving = savingOf(one, dose);
   if (!saving) return doseReportWords.rules.noSaving;
-  const signed = (value: number) => `${value > 0 ? "+" : ""}${words.number(value, 3)}`;
+  const write = words.interval(saving.perTDs, saving.low, saving.high);
+  const signed = (value: number) => `${value > 0 ? "+" : ""}${write(value)}`;
   return doseReportWords.rules.saving(
     signed(saving.perTDs),
     signed(saving.low),
@@ -118,14 +121,14 @@ function pairBlock({ pair }: SeriesReport, words: PaperWords, currency: string):
   const cheapest = pair?.cheapest ?? null;
   if (!cheapest) return markup`<p class="gap">${doseReportWords.pair.none}</p>`;
   if (cheapest.kind === "empty") return markup`<p class="warning">${cheapest.sentence}</p>`;
-  const a = words.both(cheapest.pair.a, "doseKgPerT", 3);
-  const b = words.both(cheapest.pair.b, "doseKgPerT", 3);
+  const a = words.both(cheapest.pair.a, "doseKgPerT");
+  const b = words.both(cheapest.pair.b, "doseKgPerT");
   const { pair: texts } = doseReportWords;
   const byCost = cheapest.by === "cost";
   const sentence =
     cheapest.cost === null
       ? texts[byCost ? "cheapest" : "least"](a, b)
-      : texts[byCost ? "cheapestAt" : "leastAt"](a, b, words.number(cheapest.cost), currency);
+      : texts[byCost ? "cheapestAt" : "leastAt"](a, b, words.money(cheapest.cost), currency);
   return markup`<p>${sentence}</p>`;
 }
 
@@ -150,17 +153,19 @@ function decisionBlock(decision: RecordOf<"decision">, one: SeriesReport, words:
   const supplied =
     product?.activePct == null || b !== null
       ? ""
-      : `, ${onPaperWords.asSupplied(words.both(decision.doseAKgPerT / (product.activePct / 100), "doseKgPerT", 3))}`;
-  const doseA = words.both(decision.doseAKgPerT, "doseKgPerT", 3);
+      : `, ${onPaperWords.asSupplied(words.both(decision.doseAKgPerT / (product.activePct / 100), "doseKgPerT"))}`;
+  const doseA = words.both(decision.doseAKgPerT, "doseKgPerT");
   const dose =
     b === null
       ? onPaperWords.active(doseA)
-      : doseReportWords.decision.pair(doseA, words.both(b, "doseKgPerT", 3));
+      : doseReportWords.decision.pair(doseA, words.both(b, "doseKgPerT"));
   return markup`<div class="decision"><p><strong>${dose}</strong>${supplied}: <strong>${state}</strong></p>
 ${facts([
   [
     doseReportWords.decision.goodFrom,
-    low === null || high === null ? doseReportWords.decision.noRange : words.range(low, high, "doseKgPerT"),
+    low === null || high === null
+      ? doseReportWords.decision.noRange
+      : words.fromTo(decision.doseAKgPerT, low, high, "doseKgPerT"),
   ],
   [
     doseReportWords.decision.rule,

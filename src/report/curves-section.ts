@@ -11,7 +11,9 @@ import { pairDrawing, type PrintedSurface } from "./pair-chart.ts";
 import { pairGrid, type PairGrid } from "./contour-grid.ts";
 import { surfaceBounds } from "../curve/surface-bands.ts";
 import type { SeriesReport } from "./series-report.ts";
-import { toShown } from "../units/display.ts";
+import { chanceWords } from "../study/derive/number-words.ts";
+import { aiccDecimals } from "../units/digits.ts";
+import { unitText } from "../units/display.ts";
 import { table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
 import { doseReportWords, modelTitle } from "../words/dose-report.ts";
@@ -50,11 +52,14 @@ ${modelTable(response, words)}</section>`;
 
 /** The dose of a verdict in US customary units, since its sentence tells it in metric ones. */
 function usWords({ verdict }: ResponseAnalysis, words: PaperWords): string {
-  const { dose, low, high } = verdict;
-  if (verdict.kind === "none" || typeof dose !== "number") return "";
-  const end = (value: unknown) =>
-    typeof value === "number" ? words.number(toShown(value, "doseKgPerT", "us"), 3) : onPaperWords.open;
-  return ` ${doseReportWords.inUs(words.one(dose, "doseKgPerT", "us", 3), end(low), end(high))}`;
+  const { dose, sentence, sentenceBeside = sentence } = verdict;
+  if (verdict.kind === "none" || typeof dose !== "number")
+    return sentenceBeside === sentence ? "" : ` ${doseReportWords.sentenceInUs(sentenceBeside)}`;
+  const [low, high] = [verdict.low, verdict.high].map((value) => (typeof value === "number" ? value : null));
+  const write = words.usInterval(dose, low!, high!, "doseKgPerT");
+  const end = (value: number | null) => (value === null ? onPaperWords.open : write(value));
+  const unit = unitText("doseKgPerT", "us");
+  return ` ${doseReportWords.inUs(`${write(dose)} ${unit}`, end(low!), end(high!))}`;
 }
 
 function warningLines({ verdict }: ResponseAnalysis): Markup[] {
@@ -67,7 +72,7 @@ function isCurve(fit: ReportedFit): fit is FitReport & { zeroDose?: "in" | "out"
 
 function modelTable({ fits, suggested, scale }: ResponseAnalysis, words: PaperWords): Markup {
   const rows = fits.filter(isCurve).sort((a, b) => (a.aicc ?? Infinity) - (b.aicc ?? Infinity));
-  const maybe = (value: number | null, digits = 4) => (value === null ? "–" : words.number(value, digits));
+  const maybe = (value: number | null) => (value === null ? "–" : words.number(value));
   return table(
     scale === "log" ? doseReportWords.table.onLog : doseReportWords.table.onPlain,
     [
@@ -83,10 +88,14 @@ function modelTable({ fits, suggested, scale }: ResponseAnalysis, words: PaperWo
     rows.map((fit) => [
       fit.zeroDose === "in" ? doseReportWords.withNoPolymer(modelTitle(fit.model)) : modelTitle(fit.model),
       String(fit.n),
-      maybe(fit.residualSd, 3),
-      maybe(fit.r2 !== null && Math.abs(fit.r2) < 1e-9 ? 0 : fit.r2, 3),
-      fit.status === "converged" && fit.aicc === null ? doseReportWords.table.notRanked : maybe(fit.aicc),
-      chanceWords(fit.lackOfFit?.p ?? null, words),
+      maybe(fit.residualSd),
+      fit.r2 === null ? "–" : words.fixed(fit.r2, 3),
+      fit.status === "converged" && fit.aicc === null
+        ? doseReportWords.table.notRanked
+        : fit.aicc === null
+          ? "–"
+          : words.fixed(fit.aicc, aiccDecimals),
+      fit.lackOfFit ? chanceWords(fit.lackOfFit.p, words.mark) : "–",
       doseWords(fit, words),
       fit.status === "converged"
         ? fit.model === suggested && fit.zeroDose !== "in"
@@ -98,16 +107,17 @@ function modelTable({ fits, suggested, scale }: ResponseAnalysis, words: PaperWo
   );
 }
 
-function chanceWords(p: number | null, words: PaperWords): string {
-  if (p === null) return "–";
-  return p < 0.001 ? doseReportWords.under("0.001".replace(".", words.mark)) : words.number(p, 2);
-}
-
 function doseWords({ optimum }: FitReport, words: PaperWords): string {
   if (!optimum) return "–";
-  const text = (value: number | null) => (value === null ? onPaperWords.open : words.number(value, 3));
-  const dose = optimum.inside ? text(optimum.dose) : doseReportWords.outsideTested(text(optimum.dose));
   const found = optimum.intervals.find(({ method }) => method === "profile");
+  const write = words.bareInterval(
+    optimum.dose,
+    found?.kind === "interval" ? found.low : null,
+    found?.kind === "interval" ? found.high : null,
+    "doseKgPerT",
+  );
+  const text = (value: number | null) => (value === null ? onPaperWords.open : write(value));
+  const dose = optimum.inside ? text(optimum.dose) : doseReportWords.outsideTested(text(optimum.dose));
   if (!found) return dose;
   if (found.kind === "all") return doseReportWords.notDetermined(dose);
   if (found.kind === "complement") return doseReportWords.upToOrFrom(dose, text(found.low), text(found.high));
@@ -145,7 +155,7 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
     ],
   };
   const surface = response.fits.find((fit): fit is SurfaceReport => fit.model === "surface");
-  return markup`<section><div class="whole"><h4>${label}</h4><p>${verdict.sentence}</p>
+  return markup`<section><div class="whole"><h4>${label}</h4><p>${verdict.sentence}${usWords(response, words)}</p>
 <figure>${inlineSvg(pairDrawing(chart, (value) => words.number(value, 3)))}<figcaption>${doseReportWords.surface.legend(label)}</figcaption></figure></div>
 ${warningLines(response)}
 ${surface ? surfaceTable(surface, words) : markup`<p class="gap">${doseReportWords.surface.none}</p>`}</section>`;
@@ -169,6 +179,13 @@ function targetLines({ pair }: SeriesReport, grid: PairGrid): PrintedSurface["li
   );
 }
 
+/** A term and its error, two places further than the error alone would ask: the terms belong together. */
+function termWords(value: number, se: number | null, words: PaperWords): [string, string] {
+  if (se === null) return [words.number(value, 4), "–"];
+  const write = words.interval(value, value - se / 100, value + se / 100);
+  return [write(value), write(se)];
+}
+
 function surfaceTable(surface: SurfaceReport, words: PaperWords): Markup {
   const { stationary } = surface;
   return markup`${table(
@@ -178,19 +195,15 @@ function surfaceTable(surface: SurfaceReport, words: PaperWords): Markup {
       { head: doseReportWords.surface.value, number: true },
       { head: doseReportWords.surface.error, number: true },
     ],
-    surface.parameters.map(({ name, value, se }) => [
-      name,
-      words.number(value),
-      se === null ? "–" : words.number(se, 3),
-    ]),
+    surface.parameters.map(({ name, value, se }) => [name, ...termWords(value, se, words)]),
     surface.status === "converged"
       ? doseReportWords.surface.noTerms
       : doseReportWords.statuses[surface.status],
   )}${
     stationary &&
     markup`<p>${doseReportWords.surface[stationary.inside ? "stationaryInside" : "stationaryOutside"](
-      words.number(stationary.x1, 3),
-      words.number(stationary.x2, 3),
+      words.both(stationary.x1, "doseKgPerT"),
+      words.both(stationary.x2, "doseKgPerT"),
       doseReportWords.surface.kinds[stationary.kind],
     )}</p>`
   }`;

@@ -5,6 +5,13 @@ import type { Plot } from "./plot.ts";
 
 export type FiltrationTest = Extract<RecordOf<"reading">["result"], { kind: "srf" }>;
 
+/** Numbers as text: entered ones, derived ones, and those with a fixed count of decimals. */
+export interface PlotNumbers {
+  entry(value: number): string;
+  plain(value: number): string;
+  fixed(value: number, decimals: number): string;
+}
+
 /** Every pair of a filtration test as it is plotted; counted from 1. */
 export function filtrationPoints({ points, firstUsed, lastUsed }: FiltrationTest) {
   return points.map(({ volumeMl, seconds }, i) => ({
@@ -16,11 +23,7 @@ export function filtrationPoints({ points, firstUsed, lastUsed }: FiltrationTest
 }
 
 /** A filtration test, t/V against V, with the line through its straight part. */
-export function filtrationPlot(
-  jar: string,
-  test: FiltrationTest,
-  number: (value: number, digits?: number) => string,
-): Plot {
+export function filtrationPlot(jar: string, test: FiltrationTest, write: PlotNumbers): Plot {
   const words = jarDetailsWords.filtration;
   const points = filtrationPoints(test);
   const fitted = filtrationOf(test);
@@ -38,8 +41,8 @@ export function filtrationPlot(
       ? words.fitted(
           test.firstUsed,
           test.lastUsed,
-          number(fitted.value.r2, 6),
-          number(fitted.value.srfMPerKg / 1e12, 4),
+          write.fixed(fitted.value.r2, 4),
+          write.plain(fitted.value.srfMPerKg / 1e12),
         )
       : words.refused(fitted.message),
     x: { title: words.filtrate, low: 0, high: Math.max(...points.map(({ volumeMl }) => volumeMl)) * 1.05 },
@@ -50,7 +53,7 @@ export function filtrationPlot(
       y: point.ratio,
       look: point.used ? "point" : "spare",
       name: "",
-      says: words.point(point.number, number(point.volumeMl), number(point.ratio, 3)),
+      says: words.point(point.number, write.entry(point.volumeMl), write.plain(point.ratio)),
     })),
   };
 }

@@ -60,22 +60,23 @@ ${facts([
 ${table(
   reportWords.jars.caption,
   columns,
-  jars.map((jar) => jarRow(jar, letters, kinds, words)),
+  jars.map((jar) => jarRow(jar, letters, kinds, chain.surestSpread, words)),
   reportWords.jars.none,
 )}`;
 }
 
-/** A dose to three decimals, or what is missing for it. */
-function doseWords(dose: Figure, words: PaperWords): string {
+/** A dose to the place of the surest of the series, or what is missing for it. */
+function doseWords(dose: Figure, surest: number | null, words: PaperWords): string {
   return dose.value === null
     ? onPaperWords.missing(dose.missing ?? onPaperWords.anInput)
-    : words.fixed(dose.value, 3);
+    : words.bareBeside(dose.value, surest, "doseKgPerT");
 }
 
 function jarRow(
   chain: JarChain,
   letters: readonly ("A" | "B")[],
   kinds: ReadingKind[],
+  surestSpread: SeriesChain["surestSpread"],
   words: PaperWords,
 ): string[] {
   const { jar, readings, capture } = chain;
@@ -95,9 +96,9 @@ function jarRow(
     `${jar.label}${role}`,
     String(jar.order),
     ...letters.flatMap((letter) => [
-      plain(planned[letter]),
+      planned[letter] === null ? "–" : words.enteredBare(planned[letter], "doseKgPerT"),
       plain(syringe[letter]),
-      doseWords(dose[letter], words),
+      doseWords(dose[letter], surestSpread[letter], words),
     ]),
     plain(jar.blankWaterMl),
     ...kinds.map((kind) => {
@@ -106,7 +107,7 @@ function jarRow(
         ? onPaperWords.notMeasured
         : own.map((reading) => readingWords(reading, words)).join("; ");
     }),
-    capture.value === null ? onPaperWords.notKnown : words.number(capture.value),
+    capture.value === null ? onPaperWords.notKnown : words.bare(capture.value, "percent"),
     notes.join("; "),
   ];
 }
@@ -136,7 +137,14 @@ function protocolWords(protocol: Treatment, words: PaperWords): string {
     pair(reportWords.jars.slow, protocol.slowRpm, "rpm", protocol.slowS, "s"),
     single(reportWords.jars.pours, protocol.pours, ""),
     single(reportWords.jars.drained, protocol.drainS ?? null, "s"),
-    pair(reportWords.jars.pressed, protocol.pressKPa ?? null, "kPa", protocol.pressMin ?? null, "min"),
+    protocol.pressKPa == null && protocol.pressMin == null
+      ? null
+      : reportWords.jars.pressed(
+          protocol.pressKPa == null
+            ? onPaperWords.notMeasured
+            : words.enteredBoth(protocol.pressKPa, "pressureKPa"),
+          value(protocol.pressMin ?? null, "min"),
+        ),
   ].filter((text) => text !== null);
   return parts.length === 0 ? onPaperWords.notNoted : parts.join(", ");
 }

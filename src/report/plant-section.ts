@@ -22,14 +22,12 @@ export function ratesSection(state: StudyState, one: SeriesReport, words: PaperW
       says.rows.totalSolids,
       (at) =>
         maybe(at.totalSolidsPct, (ts) => {
-          const solids = `${words.number(ts)} %`;
-          return at.feedCase.totalSolidsPct === null ? says.ofSample(solids) : solids;
+          return at.feedCase.totalSolidsPct === null
+            ? says.ofSample(`${words.number(ts)} %`)
+            : `${words.entered(ts)} %`;
         }),
     ],
-    [
-      says.rows.density,
-      (at) => maybe(at.densityKgPerL, (density) => words.both(density, "densityKgPerL", 5)),
-    ],
+    [says.rows.density, (at) => maybe(at.densityKgPerL, (density) => words.both(density, "densityKgPerL"))],
     [says.rows.drySolids, (at) => words.figure(at.load)],
   ];
   const rows = plant.missing
@@ -63,7 +61,7 @@ function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words:
   return factor?.factor.ok
     ? ratesReportWords.doseWithFactor(
         dose,
-        words.number(benchDoseKgPerT, 3),
+        words.bare(benchDoseKgPerT, "doseKgPerT"),
         words.number(factor.factor.value.factor, 3),
       )
     : dose;
@@ -105,11 +103,11 @@ function polymerRows(index: number, several: boolean, words: PaperWords, currenc
     [named(rows.neatPerYear), of(({ rates }) => words.both(rates.neatKgPerYear, "kgPerYear"))],
     [
       named(rows.polymerPerTonne),
-      of(({ rates }) => given(rates.costPerTDs, (value) => `${words.number(value)} ${currency}`)),
+      of(({ rates }) => given(rates.costPerTDs, (value) => `${words.money(value)} ${currency}`)),
     ],
     [
       named(rows.polymerPerYear),
-      of(({ rates }) => given(rates.costPerYear, (value) => `${words.number(value)} ${currency}`)),
+      of(({ rates }) => given(rates.costPerYear, (value) => `${words.money(value)} ${currency}`)),
     ],
     [
       named(rows.pumpSetting),
@@ -118,14 +116,11 @@ function polymerRows(index: number, several: boolean, words: PaperWords, currenc
         if (setting.pct === null)
           return ratesReportWords.outside[setting.status === "above" ? "above" : "below"];
         const unit = polymer.pump ? settingWords(polymer.pump.pump) : "%";
-        const shown = `${words.number(setting.pct, 3)} ${unit}`;
+        const write = words.interval(setting.pct, setting.low, setting.high);
+        const shown = `${write(setting.pct)} ${unit}`;
         return setting.low === null || setting.high === null
           ? shown
-          : ratesReportWords.settingBetween(
-              shown,
-              words.number(setting.low, 3),
-              words.number(setting.high, 3),
-            );
+          : ratesReportWords.settingBetween(shown, write(setting.low), write(setting.high));
       }),
     ],
   ];
@@ -144,11 +139,11 @@ function machineRows(words: PaperWords, currency: string): Row[] {
     [rows.returned, of((rates) => given(rates.returnKgPerH, (value) => words.both(value, "kgPerH", 3)))],
     [
       rows.disposalPerTonne,
-      of((rates) => given(rates.disposalPerTDs, (value) => `${words.number(value)} ${currency}`)),
+      of((rates) => given(rates.disposalPerTDs, (value) => `${words.money(value)} ${currency}`)),
     ],
     [
       rows.disposalPerYear,
-      of((rates) => given(rates.disposalPerYear, (value) => `${words.number(value)} ${currency}`)),
+      of((rates) => given(rates.disposalPerYear, (value) => `${words.money(value)} ${currency}`)),
     ],
   ];
 }

@@ -40,7 +40,7 @@ ${table(
       : (state.product[one.benchProductId]?.label ?? ""),
     share(one.solutionActivePct),
     one.carrierActivePct === null ? onPaperWords.none : share(one.carrierActivePct),
-    one.batchL === null ? onPaperWords.notGiven : words.both(one.batchL, "volumeL"),
+    one.batchL === null ? onPaperWords.notGiven : words.enteredBoth(one.batchL, "volumeL"),
     one.ageingMin === null ? onPaperWords.notGiven : `${words.entered(one.ageingMin)} min`,
     one.injectionPoint || onPaperWords.notNoted,
   ]),
@@ -63,7 +63,7 @@ function pumpBlock(state: StudyState, pump: RecordOf<"pump">, now: string, words
         .map(({ name, value, limit, within, missing }) => {
           const what = pumpReportWords.metering[name];
           if (value === null) return pumpReportWords.notMeasured(what, missing);
-          const measured = `${what} ${words.number(value, 3)}${name === "turndown" ? " : 1" : " %"}`;
+          const measured = `${what} ${words.number(value)}${name === "turndown" ? " : 1" : " %"}`;
           return pumpReportWords[within ? "within" : "outside"](measured, words.entered(limit));
         })
         .join(", ")
@@ -115,10 +115,10 @@ ${table(
     return [
       words.moment(one.takenAt),
       one.byName || pumpReportWords.checks.nobody,
-      `${words.number(one.setting)} ${settingWords(pump)}`,
+      `${words.entered(one.setting)} ${settingWords(pump)}`,
       pumpReportWords.checks.caughtIn(`${words.entered(one.amount)} ${unit}`, words.entered(one.seconds)),
       band.ok
-        ? onPaperWords.range(words.number(band.value.low, 3), `${words.number(band.value.high, 3)} ${unit}`)
+        ? `${words.fromTo(band.value.expectedMl, band.value.low, band.value.high, "ratio")} ${unit}`
         : pumpReportWords.checks.noBand(band.message),
       !band.ok
         ? pumpReportWords.checks.notJudged
@@ -134,12 +134,12 @@ ${table(
 /** A pump's line or curve with its scatter. */
 function lineWords(line: PumpLine, isCurve: boolean, unit: string, words: PaperWords): string {
   const { residualSd, intercept, slope, n } = line;
-  const scatter = residualSd === null ? null : `${words.number(residualSd, 3)} ${unit}/min`;
+  const scatter = residualSd === null ? null : `${words.number(residualSd)} ${unit}/min`;
   return isCurve
     ? pumpReportWords.curve(n, scatter ?? onPaperWords.notKnown)
     : pumpReportWords.line(
-        words.number(intercept),
-        words.number(slope),
+        words.number(intercept, 4),
+        words.number(slope, 4),
         unit,
         scatter ?? pumpReportWords.twoDraws,
       );
@@ -166,7 +166,7 @@ ${facts([
     pumpReportWords.machine.hydraulic,
     machine.hydraulicLimitM3PerH === null
       ? onPaperWords.notGiven
-      : words.both(machine.hydraulicLimitM3PerH, "flowM3PerH"),
+      : words.enteredBoth(machine.hydraulicLimitM3PerH, "flowM3PerH"),
   ],
   [
     pumpReportWords.machine.feedSolids,
@@ -181,7 +181,7 @@ ${facts([
       : machine.loadings
           .map(
             ({ sludgeClass, kgPerHPerM }) =>
-              `${sludgeClass} ${words.both(kgPerHPerM, "loadingKgPerHPerM", 3)}`,
+              `${sludgeClass} ${words.enteredBoth(kgPerHPerM, "loadingKgPerHPerM")}`,
           )
           .join("; "),
   ],
@@ -202,7 +202,7 @@ ${table(
     machineChain(machine, one.feed, sample).map(({ title, figure, quantity, check }) => [
       title,
       one.feedCase.label,
-      figure.value === null ? onPaperWords.notKnown : words.both(figure.value, quantity, 3),
+      figure.value === null ? onPaperWords.notKnown : words.both(figure.value, quantity),
       limitWords(check.low, check.high, quantity, words),
       pumpReportWords.machine.states[check.state],
       check.words,
@@ -215,6 +215,6 @@ ${table(
 
 function limitWords(low: number | null, high: number | null, kind: QuantityKind, words: PaperWords): string {
   if (low !== null && high !== null) return words.range(low, high, kind);
-  if (high !== null) return pumpReportWords.machine.atMost(words.both(high, kind, 3));
-  return low === null ? onPaperWords.notGiven : pumpReportWords.machine.atLeast(words.both(low, kind, 3));
+  if (high !== null) return pumpReportWords.machine.atMost(words.enteredBoth(high, kind));
+  return low === null ? onPaperWords.notGiven : pumpReportWords.machine.atLeast(words.enteredBoth(low, kind));
 }

@@ -91,17 +91,19 @@ export function plantRuns(
 function runRow(state: StudyState, { run, polymers, capture }: RunChain, words: PaperWords): string[] {
   const plain = (value: number | null) => (value === null ? gap : words.entered(value));
   const machine = run.machineId ? (state.machine[run.machineId]?.label ?? "") : "";
-  const doses = polymers.map(({ dose }) => (dose.value === null ? gap : words.number(dose.value, 3)));
+  const doses = polymers.map(({ dose }) =>
+    dose.value === null ? gap : words.bareInterval(dose.value, dose.low, dose.high, "doseKgPerT")(dose.value),
+  );
   return [
     run.label,
     `${words.moment(run.at)}${run.byName ? `, ${run.byName}` : ""}`,
     runsReportWords.kinds[run.kind],
-    plain(run.feedM3PerH),
+    run.feedM3PerH === null ? gap : words.enteredBare(run.feedM3PerH, "flowM3PerH"),
     plain(run.totalSolidsPct),
     doses.length === 0 ? gap : runsReportWords.runs.doses(doses),
     plain(run.cakePct),
     plain(run.filtrateTssMgPerL),
-    capture.value === null ? gap : words.number(capture.value),
+    capture.value === null ? gap : words.bare(capture.value, "percent"),
     [machine, run.machineSettings].filter((text) => text !== "").join(": ") || gap,
     [run.leftOut ? runsReportWords.runs.leftOut : run.best ? runsReportWords.runs.forFactor : "", run.note]
       .filter((text) => text !== "")
@@ -118,14 +120,14 @@ function wayRow({ run }: RunChain, polymer: RunPolymer, words: PaperWords): stri
     benchProduct.label,
     ...(Object.keys(plantRunWords.ways) as DoseWay[]).map((way) => {
       const dose = found?.differences.find((one) => one.way === way);
-      const shown = dose && words.number(dose.doseKgPerT, 3);
+      const shown = dose && words.bare(dose.doseKgPerT, "doseKgPerT");
       if (shown) return found?.from === way ? says.counting(shown) : shown;
       return says.notHad(lacking.find((one) => one.way === way)?.missing ?? says.notLogged);
     }),
     found?.spreadPct == null
       ? says.oneAlone
       : says[found.agrees ? "differBy" : "wrong"](words.number(found.spreadPct, 2)),
-    benchDoseKgPerT === null ? gap : words.number(benchDoseKgPerT, 3),
+    benchDoseKgPerT === null ? gap : words.bare(benchDoseKgPerT, "doseKgPerT"),
   ];
 }
 
@@ -137,9 +139,10 @@ function factorWords(state: StudyState, one: FactorChain, words: PaperWords): st
   const says = runsReportWords.factor;
   if (!one.factor.ok) return says.none(one.title, one.factor.message);
   const { factor, n, low, high, spreadPct } = one.factor.value;
+  const write = words.interval(factor, low, high);
   const range =
     low === null || high === null || spreadPct === null
       ? says.oneRun
-      : says.range(words.number(low, 3), words.number(high, 3), words.number(spreadPct, 2));
-  return says[used ? "inUse" : "notInUse"](one.title, words.number(factor, 4), n, range);
+      : says.range(write(low), write(high), words.number(spreadPct, 2));
+  return says[used ? "inUse" : "notInUse"](one.title, write(factor), n, range);
 }

@@ -1,3 +1,4 @@
+import type { Figure } from "../study/derive/figure.ts";
 import { sampleChain } from "../study/derive/sample.ts";
 import { stockChain } from "../study/derive/stock.ts";
 import type { RecordOf, StudyState } from "../study/schema/records.ts";
@@ -41,7 +42,7 @@ ${facts([
   ],
   [
     reportWords.sample.temperature,
-    temperatureC === null ? onPaperWords.notMeasured : words.both(temperatureC, "temperatureC", 3),
+    temperatureC === null ? onPaperWords.notMeasured : words.enteredBoth(temperatureC, "temperatureC"),
   ],
   [reportWords.sample.phConductivity, `${unit(sample.ph, "")}; ${unit(sample.conductivityMsPerCm, "mS/cm")}`],
   [
@@ -52,7 +53,7 @@ ${facts([
   ],
   [reportWords.sample.volatile, words.figure(chain.volatileSolids)],
   [reportWords.sample.suspended, unit(sample.suspendedSolidsPct, "%")],
-  [reportWords.sample.density, `${words.figure(chain.density, 5)}. ${chain.densityNote}`],
+  [reportWords.sample.density, `${words.figure(chain.density)}. ${chain.densityNote}`],
   ...(sample.note ? [[reportWords.note, sample.note] as [string, string]] : []),
 ])}
 ${chain.warnings.map((line) => markup`<p class="warning">${line}</p>`)}
@@ -79,13 +80,17 @@ ${table(
     words.entered(dish.wetG),
     words.entered(dish.dryG),
     words.entered(dish.ashG),
-    words.number(totalSolids.value),
-    words.number(volatileSolids.value),
+    besideMean(totalSolids, chain.totalSolids, words),
+    besideMean(volatileSolids, chain.volatileSolids, words),
     leftOutWords(dish.leftOut),
   ]),
   reportWords.dishes.none,
 )}`;
 }
+
+/** A dish's own result, to the place that the mean of all dishes is sure to. */
+const besideMean = ({ value }: Figure, mean: Figure, words: PaperWords): string =>
+  value === null ? onPaperWords.notMeasured : words.bareBeside(value, mean.spread, "percent");
 
 /** Products as supplied and the stock solutions made of them. */
 export function productsSection(state: StudyState, words: PaperWords): Markup {
@@ -107,7 +112,9 @@ ${table(
     one.lot || onPaperWords.notNoted,
     `${reportWords.products.forms[one.form]}, ${one.charge === null ? reportWords.products.noCharge : reportWords.products.charges[one.charge]}`,
     `${words.entered(one.activePct)}${one.activeLimitPct === null ? "" : ` ± ${words.entered(one.activeLimitPct)}`}`,
-    one.densityKgPerL === null ? onPaperWords.notMeasured : words.both(one.densityKgPerL, "densityKgPerL"),
+    one.densityKgPerL === null
+      ? onPaperWords.notMeasured
+      : words.enteredBoth(one.densityKgPerL, "densityKgPerL"),
     one.pricePerKgNeat === null ? onPaperWords.notGiven : words.entered(one.pricePerKgNeat),
     one.activeBasisNote || onPaperWords.notNoted,
   ]),
@@ -137,7 +144,7 @@ ${table(
         ? onPaperWords.missing(chain.active.missing ?? onPaperWords.anInput)
         : words.number(chain.active.value),
       words.number(chain.asSupplied.value),
-      `${one.waterType || onPaperWords.notNoted}${one.waterTemperatureC === null ? "" : `, ${words.both(one.waterTemperatureC, "temperatureC", 3)}`}`,
+      `${one.waterType || onPaperWords.notNoted}${one.waterTemperatureC === null ? "" : `, ${words.enteredBoth(one.waterTemperatureC, "temperatureC")}`}`,
       words.moment(one.mixStartedAt),
       chain.usableFrom === null
         ? onPaperWords.notKnown

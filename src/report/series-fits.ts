@@ -4,7 +4,7 @@ import { responseSpecs } from "../responses/registry.ts";
 import { seriesChain } from "../study/derive/jars.ts";
 import { analyseRows } from "../study/derive/points.ts";
 import type { StudyState } from "../study/schema/records.ts";
-import { writeSignificant } from "../units/number-entry.ts";
+import { doseWords } from "../units/dose-words.ts";
 import { reportWords } from "../words/report.ts";
 
 /** The curves of one series, however they were fitted. */
@@ -21,12 +21,15 @@ export interface SeriesFits {
 export function fitSeries(state: StudyState, seriesId: string): SeriesFits {
   const chain = seriesChain(state, seriesId);
   const mark = state.study["study"]?.decimalMark ?? ".";
+  const [metric, us] = [doseWords(mark, "metric"), doseWords(mark, "us")];
   const { rows, labels } = analyseRows(chain);
   if (rows.length === 0) return { seriesId, analysis: null, workings: [], trouble: reportWords.noReading };
   const result = analyseJars(rows, {
     name: chain.series.label,
     responses: responseSpecs,
-    number: (value) => writeSignificant(value, mark, 3),
+    number: metric.number,
+    doseUnit: metric.unit,
+    beside: { number: us.number, doseUnit: us.unit },
     jar: (row) => labels.get(row) ?? String(row),
   });
   return result.ok

@@ -5,6 +5,8 @@ import { pairChain, type PairChain } from "../study/derive/pair-choice.ts";
 import { runsOf, type RunChain } from "../study/derive/plant-runs.ts";
 import { plantChain, type PlantChain } from "../study/derive/plant.ts";
 import type { StudyState } from "../study/schema/records.ts";
+import { unitText } from "../units/display.ts";
+import type { DoseWords } from "../units/dose-words.ts";
 import type { SeriesFits } from "./series-fits.ts";
 import type { PaperWords } from "./words.ts";
 
@@ -23,9 +25,14 @@ export interface SeriesReport extends SeriesFits {
 export function seriesReport(state: StudyState, fits: SeriesFits, words: PaperWords): SeriesReport {
   const { seriesId, analysis, workings } = fits;
   const chain = seriesChain(state, seriesId);
-  const number = (value: number) => words.number(value, 3);
+  const number = (value: number) => words.entered(value);
+  const doses: DoseWords = {
+    number: (dose) => words.bare(dose, "doseKgPerT"),
+    unit: `${unitText("doseKgPerT", "metric")} (${unitText("doseKgPerT", "us")})`,
+  };
   const surface = analysis?.axis === "surface";
-  const choice = workings.length > 0 && !surface ? choiceChain(state, chain, workings, number) : null;
+  const choice =
+    workings.length > 0 && !surface ? choiceChain(state, chain, workings, number, undefined, doses) : null;
   const decision = decisionChain(state, seriesId);
   const dose = decision ? { a: decision.decision.doseAKgPerT, b: decision.decision.doseBKgPerT } : null;
   return {
@@ -33,7 +40,7 @@ export function seriesReport(state: StudyState, fits: SeriesFits, words: PaperWo
     chain,
     targets: targetsOf(state, seriesId),
     choice,
-    pair: surface ? pairChain(state, chain, workings, number) : null,
+    pair: surface ? pairChain(state, chain, workings, number, undefined, doses) : null,
     decision,
     runs: runsOf(state, seriesId),
     plant: plantChain(state, seriesId, dose, dose ? expectedAt(choice, dose.a) : undefined),

@@ -1,7 +1,6 @@
 import { drySolidsKgPerH } from "../plant/rates.ts";
 import { settingAt, type CaseChain, type CasePolymer } from "../study/derive/plant.ts";
-import { toShown } from "../units/display.ts";
-import { gridFlows, gridSolids } from "../study/derive/plant-grid.ts";
+import { gridFlows, gridSolids, settingDecimals } from "../study/derive/plant-grid.ts";
 import type { PaperWords } from "./words.ts";
 
 /** Settings of one pump by feed flow (rows) and total solids (columns), for a machine run at one dose. */
@@ -32,14 +31,12 @@ export function settingGrid(
   if (loadKgPerH === null || densityKgPerL === null || totalSolidsPct === null || !polymer.setting)
     return null;
   const solidsPct = gridSolids(totalSolidsPct);
-  const line = polymer.polymer.pump?.line;
-  const middle = line?.ok ? (line.value.tested.low + line.value.tested.high) / 2 : 1;
-  const decimals = middle > 0 ? Math.max(0, 2 - Math.floor(Math.log10(middle))) : 0;
+  const decimals = settingDecimals(polymer.polymer.pump);
   return {
-    solidsPct: solidsPct.map((ts) => words.number(ts, 3)),
+    solidsPct: solidsPct.map((ts) => words.number(ts)),
     rows: gridFlows(cases.map((one) => ({ flowM3PerH: one.flowM3PerH, label: one.feedCase.label }))).map(
       ({ flowM3PerH, label }) => ({
-        flow: `${words.number(flowM3PerH, 3)} (${words.number(toShown(flowM3PerH, "flowM3PerH", "us"), 3)})`,
+        flow: words.bare(flowM3PerH, "flowM3PerH"),
         label,
         isThisCase: flowM3PerH === base.flowM3PerH,
         cells: solidsPct.map((ts): GridCell => {

@@ -38,7 +38,7 @@ export function doseRange({ decision, words }: SheetFacts): string {
   const { lowKgPerT, highKgPerT } = decision!.decision;
   return lowKgPerT === null || highKgPerT === null
     ? sheetWords.noRange
-    : sheetWords.doseGood(words.range(lowKgPerT, highKgPerT, "doseKgPerT"));
+    : sheetWords.doseGood(words.fromTo((lowKgPerT + highKgPerT) / 2, lowKgPerT, highKgPerT, "doseKgPerT"));
 }
 
 function productWords({ product, benchProduct, makeDown }: PlantPolymer, words: PaperWords): string {

@@ -142,7 +142,12 @@ function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words:
   const dose = onPaperWords.active(words.both(doseKgPerT, "doseKgPerT", 3));
   if (!factor?.factor.ok) return dose;
   const { factor: value, n } = factor.factor.value;
-  return sheetWords.doseWithFactor(dose, words.number(benchDoseKgPerT, 3), words.number(value, 3), n);
+  return sheetWords.doseWithFactor(
+    dose,
+    words.bare(benchDoseKgPerT, "doseKgPerT"),
+    words.number(value, 3),
+    n,
+  );
 }
 
 function waterWords({ rates, polymer }: CasePolymer, words: PaperWords): string {
@@ -181,18 +186,15 @@ function settingFact(
   if (!setting) return { kind: "words", text: sheetWords.noSetting(sheetWords.gaps.flow) };
   if (setting.pct === null)
     return { kind: "words", text: sheetWords.outside[setting.status === "below" ? "below" : "above"] };
+  const write = words.interval(setting.pct, setting.low, setting.high);
   return {
     kind: "setting",
-    text: words.number(setting.pct, 3),
+    text: write(setting.pct),
     unit: settingWords(pump.pump),
     interval:
       setting.low === null || setting.high === null
         ? sheetWords.noInterval
-        : sheetWords.interval(
-            words.number(setting.low, 3),
-            words.number(setting.high, 3),
-            settingWords(pump.pump),
-          ),
+        : sheetWords.interval(write(setting.low), write(setting.high), settingWords(pump.pump)),
   };
 }
 
@@ -223,12 +225,13 @@ function cylinderFacts(
     };
   }
   const { expectedMl, low, high } = band.value;
+  const write = words.interval(expectedMl, low, high);
   return {
     flow,
     cylinder: sheetWords.goodFrom(
-      caught(`${words.number(expectedMl, 3)} ${unit}`, drawSeconds),
-      words.number(low, 3),
-      `${words.number(high, 3)} ${unit}`,
+      caught(`${write(expectedMl)} ${unit}`, drawSeconds),
+      write(low),
+      `${write(high)} ${unit}`,
     ),
     hasBand: true,
     bandNote: widthWords(band.value),

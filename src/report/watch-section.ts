@@ -1,3 +1,4 @@
+import { chanceWords } from "../study/derive/number-words.ts";
 import { landChain } from "../study/derive/plant-unit.ts";
 import { mixingFigures, mixingPlaces } from "../study/derive/mixing-places.ts";
 import { driftChain, pairedChain, watched, type Watched } from "../study/derive/plant-watch.ts";
@@ -50,12 +51,13 @@ export function pairsBlock(one: SeriesReport, words: PaperWords): Markup | null 
       const name = plantWatchWords.inUnit(plantWatchWords.watched[what], what === "cake" ? "%" : "mg/L");
       if (!found.ok) return [name, "–", "–", "–", "–", watchReportWords.pairs.notYet(found.message)];
       const { n, meanDifference, low, high, p } = found.value;
+      const write = words.interval(meanDifference, low, high);
       return [
         name,
         String(n),
-        words.number(meanDifference, 3),
-        onPaperWords.range(words.number(low, 3), words.number(high, 3)),
-        p === null ? "–" : words.number(p, 2),
+        write(meanDifference),
+        onPaperWords.range(write(low), write(high)),
+        p === null ? "–" : chanceWords(p, words.mark),
         low > 0 || high < 0 ? watchReportWords.pairs.real : watchReportWords.pairs.chance,
       ];
     }),
@@ -73,7 +75,7 @@ export function mixingBlock(state: StudyState, one: SeriesReport, words: PaperWo
         ? watchReportWords.mixing.inTank(letter, label)
         : watchReportWords.mixing.inPipe(letter, label)
     }</h4>
-${facts(mixingFigures(compared!).map(({ title, figure }) => [title, words.figure(figure, 3)]))}
+${facts(mixingFigures(compared!).map(({ title, figure }) => [title, words.figure(figure)]))}
 <p>${compared!.verdict.words}</p>`,
   )}<p>${mixingPlaceWords.nominal}</p>`;
 }
@@ -99,10 +101,10 @@ ${facts([
   ],
   [
     texts.elsewhere,
-    land.otherDoseKgPerT === null ? texts.notEntered : words.both(land.otherDoseKgPerT, "doseKgPerT"),
+    land.otherDoseKgPerT === null ? texts.notEntered : words.enteredBoth(land.otherDoseKgPerT, "doseKgPerT"),
   ],
-  [texts.highest, words.figure(checked.limit, 3)],
-  [texts.together, words.figure(checked.total, 3)],
+  [texts.highest, words.figure(checked.limit)],
+  [texts.together, words.figure(checked.total)],
 ])}
 <p>${checked.verdict.words}</p>`;
 }

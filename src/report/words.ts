@@ -1,76 +1,104 @@
 import type { Figure } from "../study/derive/figure.ts";
-import { spreadToShown, toShown, unitText, type QuantityKind, type UnitSystem } from "../units/display.ts";
-import { decimalsFor, writeFixed, writeSignificant, type DecimalMark } from "../units/number-entry.ts";
+import { writeFixed, writeMoney, writeSignificant } from "../units/digits.ts";
+import { toShown, unitText, type QuantityKind, type UnitSystem } from "../units/display.ts";
+import { entryShown, writeNumber, type DecimalMark } from "../units/number-entry.ts";
+import {
+  beside,
+  byHabit,
+  inInterval,
+  overRange,
+  spreadText,
+  type QuantityWriter,
+} from "../units/quantity-text.ts";
 import { onPaperWords } from "../words/on-paper.ts";
 
-/** How numbers and moments are written on paper. */
+/** How numbers and moments are written on paper: the digits of `src/units/digits.ts`, both systems of units. */
 export interface PaperWords {
   mark: DecimalMark;
-  /** a number to a few significant digits; null says that it was not measured */
+  /** a derived number without unit or spread; null says that it was not measured */
   number(value: number | null, digits?: number): string;
   /** with a fixed count of decimals, for columns */
   fixed(value: number, decimals: number): string;
   /** exactly as it was entered */
   entered(value: number | null): string;
-  /** one unit system, with the unit */
-  one(value: number, kind: QuantityKind, system: UnitSystem, digits?: number): string;
+  /** an entered quantity, as it was entered, US customary beside it where that differs */
+  enteredBoth(value: number, kind: QuantityKind): string;
+  /** an amount of money, without its currency */
+  money(value: number): string;
   /** metric first, US customary beside it where that differs */
   both(value: number, kind: QuantityKind, digits?: number): string;
-  /** two ends of a range, metric first */
-  range(low: number, high: number, kind: QuantityKind, digits?: number): string;
+  /** as `both` without the units, for a table whose head has them */
+  bare(value: number, kind: QuantityKind, digits?: number): string;
+  /** a writer for a number and both ends of its interval, all to one place; an open end is null */
+  interval(value: number, low: number | null, high: number | null, kind?: QuantityKind): QuantityWriter;
+  /** the same in US customary units */
+  usInterval(value: number, low: number | null, high: number | null, kind: QuantityKind): QuantityWriter;
+  /** as `bare`, to the place of a spread that is told elsewhere */
+  bareBeside(value: number, spread: number | null, kind: QuantityKind): string;
+  /** as `interval`, in both systems without the units */
+  bareInterval(value: number, low: number | null, high: number | null, kind: QuantityKind): QuantityWriter;
+  /** an entered quantity without the units */
+  enteredBare(value: number, kind: QuantityKind): string;
+  /** two ends of a range that is no uncertainty, metric first */
+  range(low: number, high: number, kind: QuantityKind): string;
+  /** two ends of an interval around a value, metric first */
+  fromTo(value: number, low: number, high: number, kind: QuantityKind): string;
   /** a derived number with its spread, metric first; where it is missing, which input is missing */
-  figure(figure: Figure, digits?: number): string;
+  figure(figure: Figure): string;
   /** an ISO moment as local date and time, with the offset it is given in */
   moment(at: string | null): string;
 }
 
 /** `utcOffsetMin` is the local clock's offset from UTC in minutes, for every moment printed. */
 export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords {
-  const number = (value: number | null, digits = 4) =>
+  const told = (kind: QuantityKind, system: UnitSystem) => ({ kind, system, mark });
+  const number = (value: number | null, digits?: number) =>
     value === null || !Number.isFinite(value)
       ? onPaperWords.notMeasured
       : writeSignificant(value, mark, digits);
-  const one = (value: number, kind: QuantityKind, system: UnitSystem, digits = 4) =>
-    `${number(toShown(value, kind, system), digits)} ${unitText(kind, system)}`.trim();
-  const both = (value: number, kind: QuantityKind, digits = 4) => {
-    const metric = one(value, kind, "metric", digits);
-    return unitText(kind, "us") === unitText(kind, "metric")
-      ? metric
-      : `${metric} (${one(value, kind, "us", digits)})`;
+  const differs = (kind: QuantityKind) => unitText(kind, "us") !== unitText(kind, "metric");
+  /** one text for each system of units, US customary only where it reads otherwise */
+  const twice = (kind: QuantityKind, text: (system: UnitSystem) => string) => {
+    const [metric, us] = [text("metric"), text("us")];
+    return differs(kind) && metric !== us ? `${metric} (${us})` : metric;
   };
-  const spread = (
-    value: number,
-    half: number | null,
-    kind: QuantityKind,
-    system: UnitSystem,
-    digits: number,
-  ) => {
-    if (half === null || !(half > 0)) return one(value, kind, system, digits);
-    const shown = spreadToShown(half, kind, system);
-    const decimals = decimalsFor(shown);
-    const text = `${writeFixed(toShown(value, kind, system), decimals, mark)} ± ${writeFixed(shown, decimals, mark)}`;
-    return `${text} ${unitText(kind, system)}`.trim();
-  };
+  const united = (kind: QuantityKind, text: (system: UnitSystem) => string) =>
+    twice(kind, (system) => `${text(system)} ${unitText(kind, system)}`.trim());
+  const quantity = (value: number, kind: QuantityKind, system: UnitSystem, digits?: number) =>
+    Number.isFinite(value) ? byHabit(told(kind, system), digits)(value) : onPaperWords.notMeasured;
+  const entryIn = (value: number, kind: QuantityKind) => (system: UnitSystem) =>
+    writeNumber(entryShown(value, toShown(value, kind, system)), mark);
+  const ends = (write: QuantityWriter, low: number, high: number) =>
+    onPaperWords.range(write(low), write(high));
   return {
     mark,
     number,
     fixed: (value, decimals) => writeFixed(value, decimals, mark),
-    entered: (value) => (value === null ? onPaperWords.notMeasured : number(value, 12)),
-    one,
-    both,
-    range: (low, high, kind, digits = 3) => {
-      const ends = (system: UnitSystem) =>
-        onPaperWords.range(number(toShown(low, kind, system), digits), one(high, kind, system, digits));
-      return unitText(kind, "us") === unitText(kind, "metric")
-        ? ends("metric")
-        : `${ends("metric")} (${ends("us")})`;
-    },
-    figure: ({ value, spread: half, quantity, missing }, digits = 4) => {
+    entered: (value) =>
+      value === null ? onPaperWords.notMeasured : writeNumber(entryShown(value, value), mark),
+    enteredBoth: (value, kind) => united(kind, entryIn(value, kind)),
+    enteredBare: (value, kind) => twice(kind, entryIn(value, kind)),
+    money: (value) => writeMoney(value, mark),
+    both: (value, kind, digits) => united(kind, (system) => quantity(value, kind, system, digits)),
+    bare: (value, kind, digits) => twice(kind, (system) => quantity(value, kind, system, digits)),
+    bareBeside: (value, spread, kind) =>
+      twice(kind, (system) => beside(told(kind, system), value, spread)(value)),
+    bareInterval: (value, low, high, kind) => (one) =>
+      twice(kind, (system) => inInterval(told(kind, system), value, low, high)(one)),
+    interval: (value, low, high, kind = "ratio") => inInterval(told(kind, "metric"), value, low, high),
+    usInterval: (value, low, high, kind) => inInterval(told(kind, "us"), value, low, high),
+    range: (low, high, kind) =>
+      united(kind, (system) => ends(overRange(told(kind, system), low, high), low, high)),
+    fromTo: (value, low, high, kind) =>
+      united(kind, (system) => ends(inInterval(told(kind, system), value, low, high), low, high)),
+    figure: ({ value, spread, quantity: kind, missing }) => {
       if (value === null) return onPaperWords.missing(missing || onPaperWords.anInput);
-      const metric = spread(value, half, quantity, "metric", digits);
-      return unitText(quantity, "us") === unitText(quantity, "metric")
-        ? metric
-        : `${metric} (${spread(value, half, quantity, "us", digits)})`;
+      return united(kind, (system) => {
+        const text = beside(told(kind, system), value, spread)(value);
+        return spread === null || !(spread > 0)
+          ? text
+          : `${text} ± ${spreadText(told(kind, system), value, spread)}`;
+      });
     },
     moment: (at) => {
       const time = at === null ? NaN : Date.parse(at);

@@ -99,7 +99,7 @@ export const cakeTs = response({
       first: (_, { value }) => good({ pct: value }),
       head: () => words.head,
       onPaper: ({ pct }, { entered }) => entered(pct),
-      onScreen: ({ pct }, { plain }) => words.onScreen(plain(pct)),
+      onScreen: ({ pct }, { entry }) => words.onScreen(entry(pct)),
     }),
     kind({
       schema: dishSchema,

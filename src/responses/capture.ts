@@ -30,7 +30,7 @@ export const capture = response({
       columns: [],
       head: () => words.head,
       onPaper: ({ pct }, { entered }) => entered(pct),
-      onScreen: ({ pct }, { plain }) => words.onScreen(plain(pct)),
+      onScreen: ({ pct }, { entry }) => words.onScreen(entry(pct)),
     }),
   ],
   files: [

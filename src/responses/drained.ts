@@ -91,7 +91,7 @@ export const drained = response({
         protocol.drainS === null ? bad(words.needsTime) : good({ ml: value, atS: protocol.drainS }),
       head: () => words.head,
       onPaper: ({ ml, atS }, { entered }) => words.onPaper(entered(ml), entered(atS)),
-      onScreen: ({ ml, atS }, { plain }) => words.onScreen(plain(ml), plain(atS)),
+      onScreen: ({ ml, atS }, { entry }) => words.onScreen(entry(ml), entry(atS)),
     }),
   ],
   files: [

@@ -67,7 +67,7 @@ export const filterTime = response({
       first: (_, { value }) => good({ seconds: value }),
       head: () => words.head,
       onPaper: ({ seconds }, { entered }) => entered(seconds),
-      onScreen: ({ seconds }, { plain }) => words.onScreen(plain(seconds)),
+      onScreen: ({ seconds }, { entry }) => words.onScreen(entry(seconds)),
     }),
   ],
   files: [

@@ -101,7 +101,7 @@ export const filtrateTss = response({
       first: (_, { value, censored }) => good({ mgPerL: value, censored }),
       head: () => words.head,
       onPaper: ({ mgPerL, censored }, { entered }) => `${boundSign(censored, " ")}${entered(mgPerL)}`,
-      onScreen: ({ mgPerL, censored }, { plain }) => words.onScreen(`${boundSign(censored)}${plain(mgPerL)}`),
+      onScreen: ({ mgPerL, censored }, { entry }) => words.onScreen(`${boundSign(censored)}${entry(mgPerL)}`),
     }),
     kind({
       schema: dishSchema,

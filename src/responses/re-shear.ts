@@ -65,8 +65,8 @@ export const reShear = response({
       head: () => words.head,
       onPaper: ({ firstMm, brokenMm, regrownMm }, { entered }) =>
         `${entered(firstMm)}, ${entered(brokenMm)}, ${entered(regrownMm)}`,
-      onScreen: ({ firstMm, brokenMm, regrownMm }, { plain }) =>
-        words.onScreen(plain(firstMm), plain(brokenMm), regrownMm === null ? null : plain(regrownMm)),
+      onScreen: ({ firstMm, brokenMm, regrownMm }, { entry }) =>
+        words.onScreen(entry(firstMm), entry(brokenMm), regrownMm === null ? null : entry(regrownMm)),
     }),
   ],
   files: [

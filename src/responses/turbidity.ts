@@ -104,11 +104,11 @@ export const turbidity = response({
       head: (series) => words.head(series.turbidityUnit),
       onPaper: ({ value, censored, dilution }, { entered }) =>
         `${boundSign(censored, " ")}${entered(value)}${dilution === 1 ? "" : ` × ${entered(dilution)}`}`,
-      onScreen: ({ value, censored, dilution }, { plain }, given, series) => {
-        const shown = `${boundSign(censored)}${plain(value)}`;
+      onScreen: ({ value, censored, dilution }, { entry, plain }, given, series) => {
+        const shown = `${boundSign(censored)}${entry(value)}`;
         return dilution === 1
           ? words.onScreen(shown, series.turbidityUnit)
-          : words.dilutedOnScreen(shown, series.turbidityUnit, plain(dilution), plain(given!));
+          : words.dilutedOnScreen(shown, series.turbidityUnit, entry(dilution), plain(given!));
       },
     }),
   ],

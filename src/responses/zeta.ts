@@ -43,7 +43,7 @@ export const zeta = response({
       },
       head: () => words.head,
       onPaper: ({ mV }, { entered }) => entered(mV),
-      onScreen: ({ mV }, { plain }) => words.onScreen(plain(mV)),
+      onScreen: ({ mV }, { entry }) => words.onScreen(entry(mV)),
     }),
   ],
   files: [

@@ -102,20 +102,6 @@ export function toCanonical(shown: number, kind: QuantityKind, system: UnitSyste
   return (shown - offset) / factor;
 }
 
-/** How doses are written within sentences: the number in the unit shown, and that unit. */
-export interface DoseWords {
-  number(doseKgPerT: number): string;
-  unit: string;
-}
-
-/** Doses in one system of units; `number` writes a number under the decimal mark in force. */
-export function doseWords(number: (value: number) => string, system: UnitSystem): DoseWords {
-  return {
-    number: (doseKgPerT) => number(toShown(doseKgPerT, "doseKgPerT", system)),
-    unit: unitText("doseKgPerT", system),
-  };
-}
-
 /**
  * The kind of quantity that a metric unit belongs to, where it reads otherwise in US customary units. Bare millimetres
  * belong to none: flocs, paddles and funnels of the bench are told in them in either system, pipes alone in inches.

@@ -64,28 +64,16 @@ export function writeNumber(value: number, mark: DecimalMark): string {
   return mark === "," ? text.replace(".", ",") : text;
 }
 
-/** A number with a fixed count of decimals under a decimal mark. */
-export function writeFixed(value: number, decimals: number, mark: DecimalMark): string {
-  if (!Number.isFinite(value)) return "";
-  const text = value.toFixed(Math.min(20, Math.max(0, decimals)));
-  const clean = /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
-  return mark === "," ? clean.replace(".", ",") : clean;
-}
+/** a stored number with more significant digits than this was typed in another unit than the one it is stored in */
+const typedAtMost = 12;
 
-/** Decimals worth showing beside an uncertainty: enough for two significant digits of it. */
-export function decimalsFor(uncertainty: number): number {
-  if (!(uncertainty > 0) || !Number.isFinite(uncertainty)) return 0;
-  const rounded = Number(uncertainty.toPrecision(2));
-  return Math.min(12, Math.max(0, 1 - Math.floor(Math.log10(rounded))));
-}
-
-/** A number without a known uncertainty, to a count of significant digits (four unless said). */
-export function writeSignificant(value: number, mark: DecimalMark, digits = 4): string {
-  if (!Number.isFinite(value)) return "";
-  if (value === 0) return "0";
-  const magnitude = Math.floor(Math.log10(Math.abs(value)));
-  if (magnitude > 14 || magnitude < -9) return writeNumber(Number(value.toPrecision(digits)), mark);
-  return writeFixed(Number(value.toPrecision(digits)), Math.max(0, digits - 1 - magnitude), mark)
-    .replace(/([.,]\d*?)0+$/, "$1")
-    .replace(/[.,]$/, "");
+/**
+ * An entered number as it is shown: as it was entered. Told in another unit it gets as many significant digits as were
+ * entered and one more, four at least, so that a round entry does not grow a tail; in the unit that it was typed in it
+ * comes back as it was typed.
+ */
+export function entryShown(stored: number, shown: number): number {
+  const typed = stored.toExponential().split("e")[0]!.replace(/\D/g, "").length;
+  if (shown === stored) return typed > typedAtMost ? Number(stored.toPrecision(6)) : stored;
+  return Number(shown.toPrecision(Math.min(8, Math.max(4, typed + 1))));
 }

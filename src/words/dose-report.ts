@@ -26,8 +26,8 @@ export const doseReportWords = area("doseReport", {
   },
   withNoPolymer: (model: string) => `${model}, with the no-polymer jars`,
   table: {
-    onLog: "Models, fitted on the natural log; doses in kg/t active",
-    onPlain: "Models, fitted on the plain scale; doses in kg/t active",
+    onLog: "Models, fitted on the natural log; doses in kg/t active (lb/short ton)",
+    onPlain: "Models, fitted on the plain scale; doses in kg/t active (lb/short ton)",
     model: "model",
     jars: "jars",
     scatter: "scatter",
@@ -38,6 +38,7 @@ export const doseReportWords = area("doseReport", {
     none: "none fitted",
   },
   inUs: (dose: string, low: string, high: string) => `In US customary units: ${dose}, ${low} to ${high}.`,
+  sentenceInUs: (sentence: string) => `In US customary units: ${sentence}`,
   under: (limit: string) => `under ${limit}`,
   outsideTested: (dose: string) => `${dose} outside the doses tested`,
   notDetermined: (dose: string) => `${dose}, not determined`,
@@ -60,9 +61,9 @@ export const doseReportWords = area("doseReport", {
     noTerms: "no terms",
     kinds: { minimum: "minimum", maximum: "maximum", saddle: "saddle", ridge: "ridge" },
     stationaryInside: (a: string, b: string, kind: string) =>
-      `Stationary point: A ${a}, B ${b} kg/t, a ${kind} of the surface, inside the pairs tested.`,
+      `Stationary point: A ${a}, B ${b}, a ${kind} of the surface, inside the pairs tested.`,
     stationaryOutside: (a: string, b: string, kind: string) =>
-      `Stationary point: A ${a}, B ${b} kg/t, a ${kind} of the surface, outside the pairs tested.`,
+      `Stationary point: A ${a}, B ${b}, a ${kind} of the surface, outside the pairs tested.`,
   },
   choice: "Choice of the dose",
   limits: {
@@ -80,7 +81,7 @@ export const doseReportWords = area("doseReport", {
     caption: "The rules side by side",
     rule: "rule",
     dose: "dose, kg/t active (lb/short ton)",
-    range: "95 %, kg/t",
+    range: "95 %, kg/t (lb/short ton)",
     cost: (currency: string) => `cost, ${currency} per t dry solids`,
     turbidity: "filtrate turbidity",
     cake: "cake TS, %",
@@ -93,7 +94,7 @@ export const doseReportWords = area("doseReport", {
       `Chance to miss at least the likeliest limit: simulated (${draws} draws, seed ${seed}) from the curves' error, the dose error all jars share, the feed's drift at a fixed ratio and one jar's scatter.`,
     notPriced: "not priced",
     fails: (limit: string) => `fails: ${limit}`,
-    distance: (distance: string, limit: string) => `${distance} kg/t: ${limit}`,
+    distance: (distance: string, limit: string) => `${distance}: ${limit}`,
     noSaving: "not priced, or today's dose lies outside those tested",
     saving: (change: string, low: string, high: string, chance: string) =>
       `${change} (${low} to ${high}), cheaper with a chance of ${chance} %`,

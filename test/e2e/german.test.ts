@@ -54,7 +54,7 @@ test("the whole demo speaks German in every room, with a decimal comma", async (
   expect(await english(page)).toEqual([]);
   await page.getByRole("button", { name: "Erfundenes Beispiel öffnen" }).click();
   const strip = page.getByRole("navigation");
-  await expect(strip.getByRole("link", { name: /^Probe/ })).toContainText("TR 2,48 %");
+  await expect(strip.getByRole("link", { name: /^Probe/ })).toContainText("TR 2,483 %");
   await expect(strip.getByRole("link", { name: /^Dosis/ })).toContainText("5,2 kg/t");
   expect(await page.evaluate(() => document.documentElement.lang)).toBe("de");
   const origin = new URL(page.url()).origin;

@@ -30,7 +30,7 @@ test("the whole job by keyboard alone, from a new study to the setting sheet", a
   ] as const)
     for (const [i, name] of ["empty dish", "with wet sludge", "dried at 105 °C", "ashed at 550 °C"].entries())
       await type(page, new RegExp(`dish ${dish}, ${name}`), masses[i]!);
-  await expect(strip(page, "Sample")).toContainText("TS 3 %");
+  await expect(strip(page, "Sample")).toContainText("TS 3.00 %");
   await expect(strip(page, "Sample")).toContainText("final");
 
   // refused text stays where the focus comes back to, Escape takes it away

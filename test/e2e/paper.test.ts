@@ -159,7 +159,7 @@ test("the factor that the plant's runs found goes into the next sheet, and out o
     const pages = await pdfPages(await page.pdf({ format }));
     expect(pages).toHaveLength(1);
     expect(pages[0]).not.toContain("OUT OF DATE");
-    expect(pages[0]).toContain("(bench 5.2 × plant factor 0.922 of 3 runs)");
+    expect(pages[0]).toContain("(bench 5.2 (10.4) × plant factor 0.922 of 3 runs)");
     expect(pages[0]).toContain("87.8 %");
   }
 });

@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { readTable, numberAt } from "../../src/exchange/table.ts";
 import { doseFromSyringe, syringeForDose } from "../../src/bench/dose.ts";
 import { toCanonical, toShown, type QuantityKind } from "../../src/units/display.ts";
-import { parseNumber, parseReading, writeNumber, writeSignificant } from "../../src/units/number-entry.ts";
+import { writeSignificant } from "../../src/units/digits.ts";
+import { parseNumber, parseReading, writeNumber } from "../../src/units/number-entry.ts";
 
 const value = fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e12, max: 1e12 });
 

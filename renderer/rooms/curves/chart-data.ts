@@ -119,7 +119,7 @@ export function chartsOf(
     const field = targetOfResponse(spec.name);
     const asked = field === null ? null : (chain.targets?.[field] ?? null);
     const askedAt = (value: number) =>
-      field === null ? "" : targetWords(field, series.series.turbidityUnit, format.plain(value, 3));
+      field === null ? "" : targetWords(field, series.series.turbidityUnit, format.entry(value));
     const unit = unitOf(spec.name, series.series);
     const ends =
       verdict && typeof verdict.low === "number" && typeof verdict.high === "number"
@@ -171,14 +171,18 @@ export function chartsOf(
             const fit = working?.fit;
             const usable = fit && fit.report.status === "converged" && (dose > 0 || fit.model.definedAtZero);
             const band = usable ? meanBand(fit, dose) : null;
+            const mean = usable ? meanAt(fit, dose) : NaN;
+            const write = band
+              ? format.interval(mean, band.low, band.high)
+              : (value: number) => format.plain(value);
             const sign = point.censored === "above" ? ">" : point.censored === "below" ? "<" : "";
             return [
               point.leftOut ? chartWords.jarLeftOut(point.label) : point.label,
               format.plain(point.dose),
-              `${sign}${format.plain(point.value)}`,
-              usable ? format.plain(meanAt(fit, dose)) : "",
-              band ? format.plain(band.low) : "",
-              band ? format.plain(band.high) : "",
+              `${sign}${format.plain(point.value, 6)}`,
+              usable ? write(mean) : "",
+              band ? write(band.low) : "",
+              band ? write(band.high) : "",
             ];
           });
         },

@@ -5,7 +5,7 @@ import type { useFormat } from "../../stores/format.ts";
 export function doseList(doses: number[], format: ReturnType<typeof useFormat>): string {
   const counts = new Map<string, number>();
   for (const dose of doses) {
-    const text = format.shown(dose, "doseKgPerT", 3);
+    const text = format.shown(dose, "doseKgPerT");
     counts.set(text, (counts.get(text) ?? 0) + 1);
   }
   const { times, and } = curvesRoomWords.next;

@@ -23,16 +23,20 @@ export const standingTone: Record<FoundRow["standing"], StateTone> = {
   "no dose approved": "missing",
 };
 
+/** the dose and the ends of its range, to one place */
+const doseWriter = (row: FoundRow, format: Format) =>
+  format.interval(row.doseAKgPerT ?? 0, row.lowKgPerT, row.highKgPerT, "doseKgPerT");
+
 export function doseWords(row: FoundRow, format: Format): string {
   if (row.doseAKgPerT === null) return "";
-  const a = format.shown(row.doseAKgPerT, "doseKgPerT", 3);
-  return row.doseBKgPerT === null ? a : `${a} + ${format.shown(row.doseBKgPerT, "doseKgPerT", 3)}`;
+  const a = doseWriter(row, format)(row.doseAKgPerT);
+  return row.doseBKgPerT === null ? a : `${a} + ${format.shown(row.doseBKgPerT, "doseKgPerT")}`;
 }
 
 export function rangeWords(row: FoundRow, format: Format): string {
   if (row.lowKgPerT === null && row.highKgPerT === null) return "";
-  const end = (value: number | null) =>
-    value === null ? words.openEnd : format.shown(value, "doseKgPerT", 3);
+  const write = doseWriter(row, format);
+  const end = (value: number | null) => (value === null ? words.openEnd : write(value));
   return words.fromTo(end(row.lowKgPerT), end(row.highKgPerT));
 }
 
@@ -41,7 +45,7 @@ export const numberWords = (value: number | null, format: Format, digits = 3): s
 
 /** A cost with its currency; one that does not hold disposal says so, for it does not compare with the others. */
 export function costWords(row: FoundRow, format: Format): string {
-  return row.totalCost === null ? "" : `${format.plain(row.totalCost, 3)} ${row.currency}`;
+  return row.totalCost === null ? "" : `${format.money(row.totalCost)} ${row.currency}`;
 }
 
 /** What stands under a cost: that disposal is not in it, or why a result is missing. */
@@ -62,9 +66,9 @@ export interface Ranged {
 
 export function rangedWords({ value, low, high }: Ranged, format: Format): string {
   if (value === null) return "";
-  const bounds =
-    low === null || high === null ? "" : ` (${words.fromTo(format.plain(low, 3), format.plain(high, 3))})`;
-  return `${format.plain(value, 3)}${bounds}`;
+  const write = format.interval(value, low, high);
+  const bounds = low === null || high === null ? "" : ` (${words.fromTo(write(low), write(high))})`;
+  return `${write(value)}${bounds}`;
 }
 
 /** The row that is better than every other one beyond the bounds of both fits; null where none is. */

@@ -8,7 +8,7 @@ import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { responseCurve } from "../../curve/bands.ts";
 import type { ResponseCurve } from "../../curve/types.ts";
 import { choiceChainWords } from "../../words/choice-chain.ts";
-import type { DoseWords } from "../../units/display.ts";
+import type { DoseWords } from "../../units/dose-words.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import type { SeriesChain } from "./jars.ts";
 

@@ -1,4 +1,4 @@
-import type { DoseWords } from "../../units/display.ts";
+import type { DoseWords } from "../../units/dose-words.ts";
 import type { Alternative } from "../../choice/compare.ts";
 import { costAt } from "../../choice/cost.ts";
 import type { ResponseWorking } from "../../curve/analyse-types.ts";

@@ -63,6 +63,20 @@ export function middleUncertainty(
 }
 
 /**
+ * What the surest dose among a series' jars is good to by itself (95 %, kg/t), by whose place all of them are written:
+ * what all jars share moves them alike. Null where nothing is known of it.
+ */
+export function surestDoseSpread(
+  uncertainty: DoseUncertainty | null,
+  doses: (number | null)[],
+): number | null {
+  const dosed = doses.filter((dose): dose is number => dose !== null && dose > 0);
+  return uncertainty && uncertainty.perJar > 0 && dosed.length > 0
+    ? 2 * uncertainty.perJar * Math.min(...dosed)
+    : null;
+}
+
+/**
  * The shared parts that the plant's own conversion repeats with the very same record: the active share where bench
  * and plant use one lot, total solids and density where the usual feed takes them from the sample.
  */

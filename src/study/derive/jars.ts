@@ -10,7 +10,7 @@ import { jarChainWords } from "../../words/jar-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { figure, missingFigure, type Figure, type Made } from "./figure.ts";
 import { toTheEnd } from "../../steps.ts";
-import { middleUncertainty } from "./jar-uncertainty.ts";
+import { middleUncertainty, surestDoseSpread } from "./jar-uncertainty.ts";
 import { byNumberedName, memo, memoOfState } from "./memo.ts";
 import { sampleChain, type SampleChain } from "./sample.ts";
 import { stockChain, type StockChain } from "./stock.ts";
@@ -46,6 +46,8 @@ export interface SeriesChain {
   stockB: StockChain | null;
   jars: JarChain[];
   uncertaintyA: DoseUncertainty | null;
+  /** see `surestDoseSpread` */
+  surestSpread: { A: number | null; B: number | null };
 }
 
 function doseFigure(
@@ -200,19 +202,37 @@ function* buildInSteps(state: StudyState, seriesId: string): Generator<number, S
     jars.push(knownJar(jar, [...Object.values(common), ...readings], () => jarChain(jar, readings, common)));
     if (jars.length % jarsAStep === 0) yield jars.length;
   }
+  const uncertaintyA = middleUncertainty(
+    state,
+    series,
+    sample,
+    stockA,
+    jars.map(({ jar }) => jar.syringeAMl),
+  );
+  const uncertaintyB = middleUncertainty(
+    state,
+    series,
+    sample,
+    stockB,
+    jars.map(({ jar }) => jar.syringeBMl),
+  );
   return {
     series,
     sample,
     stockA,
     stockB,
     jars,
-    uncertaintyA: middleUncertainty(
-      state,
-      series,
-      sample,
-      stockA,
-      jars.map(({ jar }) => jar.syringeAMl),
-    ),
+    uncertaintyA,
+    surestSpread: {
+      A: surestDoseSpread(
+        uncertaintyA,
+        jars.map(({ doseA }) => doseA.value),
+      ),
+      B: surestDoseSpread(
+        uncertaintyB,
+        jars.map(({ doseB }) => doseB.value),
+      ),
+    },
   };
 }
 

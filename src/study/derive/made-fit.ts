@@ -4,7 +4,7 @@ import { meanShift, type Fit } from "../../curve/fit.ts";
 import { offScale } from "../../curve/problem.ts";
 import type { CurveModel } from "../../curve/models/model.ts";
 import { sourceOf } from "../../methods/methods.ts";
-import type { DoseWords } from "../../units/display.ts";
+import type { DoseWords } from "../../units/dose-words.ts";
 import { modelTitle } from "../../words/dose-report.ts";
 import { madeFitWords as words } from "../../words/made-fit.ts";
 import type { Made, MadeInput } from "./figure.ts";
@@ -130,7 +130,7 @@ export function nextMade(
     inputs: [
       ...(fit ? fitInputs(fit) : []),
       { name: words.inputs.best, value: fit?.report.optimum?.dose ?? null, unit: "kg/t" },
-      { name: words.inputs.next, value: next.doses.map(doses.number).join(", "), unit: doses.unit },
+      { name: words.inputs.next, value: next.doses.map((dose) => doses.number(dose)).join(", "), unit: doses.unit },
       { name: words.inputs.shrink, value: next.shrinkPct, unit: "%" },
     ],
     source: sourceOf("nextJars"),

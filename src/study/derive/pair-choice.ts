@@ -4,7 +4,7 @@ import type { ResponseWorking } from "../../curve/analyse-types.ts";
 import { insideHull } from "../../curve/canonical.ts";
 import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
 import type { SurfaceFit } from "../../curve/surface.ts";
-import type { DoseWords } from "../../units/display.ts";
+import type { DoseWords } from "../../units/dose-words.ts";
 import type { StudyState } from "../schema/records.ts";
 import { limitsOf, targetsOf, type Targets } from "./choice.ts";
 import type { SeriesChain } from "./jars.ts";

@@ -1,3 +1,6 @@
+import { digitsByHabit } from "../../units/digits.ts";
+import type { PumpChain } from "./plant-pump.ts";
+
 /** The axes of a table of settings, alike on the screen and on paper. */
 export interface GridFlow {
   flowM3PerH: number;
@@ -40,4 +43,11 @@ export function gridSolids(totalSolidsPct: number): number[] {
   return solidsShares.map((share) =>
     share === 1 ? totalSolidsPct : Number((totalSolidsPct * share).toPrecision(3)),
   );
+}
+
+/** Decimals of the settings in a table of them: three significant digits in the middle of the settings tested. */
+export function settingDecimals(pump: PumpChain | null): number {
+  const line = pump?.line;
+  const middle = line?.ok ? (line.value.tested.low + line.value.tested.high) / 2 : 1;
+  return middle > 0 ? Math.max(0, digitsByHabit - 1 - Math.floor(Math.log10(middle))) : 0;
 }

@@ -2,7 +2,9 @@ import type { Analysis } from "../../curve/analyse-types.ts";
 import { pumpChainWords } from "../../words/pump-chain.ts";
 import { stripWords } from "../../words/strip.ts";
 import type { StudyState } from "../schema/records.ts";
+import type { DoseWords } from "../../units/dose-words.ts";
 import { decisionChain } from "./decision.ts";
+import type { Figure } from "./figure.ts";
 import { seriesChain } from "./jars.ts";
 import { checkChain } from "./plant-check.ts";
 import { tableChain } from "./plant-table.ts";
@@ -12,10 +14,12 @@ import type { StripSegment } from "./strip-types.ts";
 
 /** Number text in the study's own units and decimal mark. */
 export interface StripWords {
-  dose(kgPerT: number): string;
-  doseUnit: string;
-  percent(value: number): string;
+  doses: DoseWords;
+  /** a number with its spread, to one place */
+  figure(figure: Figure): { value: string; spread: string };
   plain(value: number): string;
+  /** a writer for a number and the ends of its interval, all to one place */
+  interval(value: number, low: number | null, high: number | null): (number: number) => string;
   /** a flow with its unit */
   flowLPerH(value: number): string;
 }
@@ -54,12 +58,12 @@ export function stripSegments(input: StripInput): StripSegment[] {
 function sampleSegment({ state, sampleId, words }: StripInput): StripSegment {
   if (!sampleId || !state.sample[sampleId]) return missing("sample", stripWords.noSample);
   const chain = sampleChain(state, sampleId);
-  const { value, spread } = chain.totalSolids;
-  if (value === null) return missing("sample", stripWords.totalSolids);
+  const { value, spread } = words.figure(chain.totalSolids);
+  if (chain.totalSolids.value === null) return missing("sample", stripWords.totalSolids);
   return {
     room: "sample",
-    headline: stripWords.solids(words.percent(value)),
-    spread: spread === null ? stripWords.oneValue : `± ${words.percent(spread)} %`,
+    headline: stripWords.solids(value),
+    spread: spread === "" ? stripWords.oneValue : `${spread} %`,
     word: stripWords.stage[chain.stage],
     tone: chain.tone,
   };
@@ -103,16 +107,23 @@ function curvesSegment({ analysis, running, words }: StripInput): StripSegment {
     };
   }
   const { verdict } = found;
+  const around = (letter: "a" | "b" | null) => {
+    const part = (value: typeof verdict.dose) =>
+      value === null ? null : typeof value === "number" ? value : letter && value[letter];
+    const dose = part(verdict.dose);
+    return dose === null ? undefined : { dose, low: part(verdict.low), high: part(verdict.high) };
+  };
+  const { number, unit } = words.doses;
   const one = (value: typeof verdict.dose) =>
     value === null
       ? stripWords.openEnd
       : typeof value === "number"
-        ? words.dose(value)
-        : `${words.dose(value.a)} + ${words.dose(value.b)}`;
+        ? number(value, around(null))
+        : `${number(value.a, around("a"))} + ${number(value.b, around("b"))}`;
   const range = verdict.warnings.includes("tie") ? stripWords.rangeWithTie : stripWords.range;
   return {
     room: "curves",
-    headline: `${one(verdict.dose)} ${words.doseUnit}`,
+    headline: `${one(verdict.dose)} ${unit}`,
     spread: range(one(verdict.low), one(verdict.high)),
     word: verdict.warnings.some(
       (warning) => warning !== "tie" && warning !== "zero-dose" && warning !== "censored",
@@ -134,7 +145,7 @@ function doseSegment({ state, seriesId, words }: StripInput): StripSegment {
   const b = decision.doseBKgPerT;
   return {
     room: "dose",
-    headline: `${words.dose(decision.doseAKgPerT)}${b === null ? "" : ` + ${words.dose(b)}`} ${words.doseUnit}`,
+    headline: `${words.doses.number(decision.doseAKgPerT)}${b === null ? "" : ` + ${words.doses.number(b)}`} ${words.doses.unit}`,
     spread: chain.moved ? stripWords.inputMoved : decision.byName,
     word: chain.word,
     tone: chain.tone,
@@ -187,7 +198,7 @@ function plantSegment({ state, seriesId, words }: StripInput): StripSegment {
   const old = stale || tableChain(state, seriesId, chain).moved.length > 0;
   return {
     room: "plant",
-    headline: `${words.plain(first.setting.pct)} ${unit}`,
+    headline: `${words.interval(first.setting.pct, first.setting.low, first.setting.high)(first.setting.pct)} ${unit}`,
     spread: flow,
     word: old
       ? stripWords.outOfDate

@@ -5,7 +5,7 @@ import { responseCurve } from "../../curve/bands.ts";
 import { insideHull } from "../../curve/canonical.ts";
 import { surfaceBounds, surfaceMean } from "../../curve/surface-bands.ts";
 import type { ResponseCurve } from "../../curve/types.ts";
-import { writeSignificant } from "../../units/number-entry.ts";
+import { writeSignificant } from "../../units/digits.ts";
 import { fittedChoice, targetsOf } from "../derive/choice.ts";
 import { decisionChain } from "../derive/decision.ts";
 import { seriesChain, type SeriesChain } from "../derive/jars.ts";

@@ -25,8 +25,8 @@ export const doseReport: typeof doseReportWords = {
   },
   withNoPolymer: (model) => `${model}, mit den Bechern ohne Polymer`,
   table: {
-    onLog: "Modelle, angepasst im natürlichen Logarithmus; Dosen in kg WS/t",
-    onPlain: "Modelle, angepasst ohne Umrechnung; Dosen in kg WS/t",
+    onLog: "Modelle, angepasst im natürlichen Logarithmus; Dosen in kg WS/t (lb/short ton)",
+    onPlain: "Modelle, angepasst ohne Umrechnung; Dosen in kg WS/t (lb/short ton)",
     model: "Modell",
     jars: "Becher",
     scatter: "Streuung",
@@ -37,6 +37,7 @@ export const doseReport: typeof doseReportWords = {
     none: "keines angepasst",
   },
   inUs: (dose, low, high) => `In US-Einheiten: ${dose}, ${low} bis ${high}.`,
+  sentenceInUs: (sentence) => `In US-Einheiten: ${sentence}`,
   under: (limit) => `unter ${limit}`,
   outsideTested: (dose) => `${dose} außerhalb der geprüften Dosen`,
   notDetermined: (dose) => `${dose}, nicht bestimmt`,
@@ -59,9 +60,9 @@ export const doseReport: typeof doseReportWords = {
     noTerms: "keine Glieder",
     kinds: { minimum: "Minimum", maximum: "Maximum", saddle: "Sattel", ridge: "Rücken" },
     stationaryInside: (a, b, kind) =>
-      `Stationärer Punkt: A ${a}, B ${b} kg/t, ein ${kind} der Fläche, innerhalb der geprüften Paare.`,
+      `Stationärer Punkt: A ${a}, B ${b}, ein ${kind} der Fläche, innerhalb der geprüften Paare.`,
     stationaryOutside: (a, b, kind) =>
-      `Stationärer Punkt: A ${a}, B ${b} kg/t, ein ${kind} der Fläche, außerhalb der geprüften Paare.`,
+      `Stationärer Punkt: A ${a}, B ${b}, ein ${kind} der Fläche, außerhalb der geprüften Paare.`,
   },
   choice: "Wahl der Dosis",
   limits: {
@@ -79,7 +80,7 @@ export const doseReport: typeof doseReportWords = {
     caption: "Die Regeln nebeneinander",
     rule: "Regel",
     dose: "Dosis, kg WS/t (lb/short ton)",
-    range: "95 %, kg/t",
+    range: "95 %, kg WS/t (lb/short ton)",
     cost: (currency) => `Kosten, ${currency} je t TR`,
     turbidity: "Trübung des Filtrats",
     cake: "Kuchen-TR, %",
@@ -92,7 +93,7 @@ export const doseReport: typeof doseReportWords = {
       `Risiko, mindestens den am ehesten verfehlten Grenzwert zu verfehlen: simuliert (${draws} Ziehungen, Startwert ${seed}) aus dem Fehler der Kurven, dem allen Bechern gemeinsamen Dosisfehler, der Drift des Zulaufs bei festem Verhältnis und der Streuung eines Bechers.`,
     notPriced: "ohne Preis",
     fails: (limit) => `verfehlt: ${limit}`,
-    distance: (distance, limit) => `${distance} kg/t: ${limit}`,
+    distance: (distance, limit) => `${distance}: ${limit}`,
     noSaving: "ohne Preis, oder die heutige Dosis liegt außerhalb der geprüften",
     saving: (change, low, high, chance) => `${change} (${low} bis ${high}), günstiger mit ${chance} % Chance`,
   },

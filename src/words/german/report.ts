@@ -118,9 +118,9 @@ export const report: typeof reportWords = {
     title: "Becher",
     jar: "Becher",
     order: "Lauf",
-    planned: (letter) => `geplant ${letter}, kg/t`,
+    planned: (letter) => `geplant ${letter}, kg/t (lb/short ton)`,
     syringe: (letter) => `Spritze ${letter}, mL`,
-    dose: (letter) => `Dosis ${letter}, kg WS/t`,
+    dose: (letter) => `Dosis ${letter}, kg WS/t (lb/short ton)`,
     // Long heads may be parted (\u00ad), so that the widest table stays on its page.
     blankWater: "Aus\u00adgleichs\u00adwasser, mL",
     capture: "Ab\u00adscheide\u00adgrad, %",

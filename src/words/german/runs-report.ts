@@ -12,7 +12,7 @@ export const runsReport: typeof runsReportWords = {
     run: "Versuch",
     whenBy: "wann, von wem",
     kind: "Art",
-    feed: "Zulauf, m³/h",
+    feed: "Zulauf, m³/h (gal/min)",
     totalSolids: "TR, %",
     dose: "Dosis, kg WS/t",
     cake: "Kuchen-TR, %",

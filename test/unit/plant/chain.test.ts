@@ -11,6 +11,7 @@ import { landChain, unitChain } from "../../../src/study/derive/plant-unit.ts";
 import { driftChain, pairedChain, stepTestChain } from "../../../src/study/derive/plant-watch.ts";
 import { plantChain, pumpChain } from "../../../src/study/derive/plant.ts";
 import { seriesChain } from "../../../src/study/derive/jars.ts";
+import { stripNumbers } from "../study/strip-words.ts";
 import { stripSegments } from "../../../src/study/derive/strip.ts";
 import { emptyState, type StudyState } from "../../../src/study/schema/records.ts";
 
@@ -148,7 +149,7 @@ describe("pump calibration", () => {
         analysis: null,
         running: false,
         changes: 1,
-        words: { dose: String, doseUnit: "kg/t", percent: String, plain: String, flowLPerH: String },
+        words: stripNumbers,
       }).find(({ room }) => room === "plant")!.word;
     expect(word(demo)).toBe("checked");
     // What the demo's crew caught is taken away: the pump stands as it does before anybody checks it.

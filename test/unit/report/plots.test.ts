@@ -6,7 +6,7 @@ import { plotDrawing, plotPicture, type Plot } from "../../../src/report/plot.ts
 import { pumpPlot } from "../../../src/report/pump-plot.ts";
 import { residualPlot } from "../../../src/report/residual-plot.ts";
 import { pumpChain } from "../../../src/study/derive/plant-pump.ts";
-import { writeSignificant } from "../../../src/units/number-entry.ts";
+import { writeSignificant } from "../../../src/units/digits.ts";
 import { german } from "../../../src/words/german/all.ts";
 import { speak } from "../../../src/words/language.ts";
 import { demo } from "./studies.ts";
@@ -121,7 +121,11 @@ describe("what each plot shows", () => {
       temperatureC: 20,
       cakeKgPerM3: 25,
     };
-    const plot = filtrationPlot("1", test, number);
+    const plot = filtrationPlot("1", test, {
+      entry: number,
+      plain: number,
+      fixed: (value, decimals) => value.toFixed(decimals),
+    });
     expect(plot.points!.map(({ look }) => look)).toEqual(["spare", "point", "point", "point", "point"]);
     const [from, to] = plot.lines![0]!.points;
     expect(from!.x).toBe(20);

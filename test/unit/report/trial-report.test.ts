@@ -24,11 +24,11 @@ describe("the report of the demo holds the whole trial", () => {
     expect(text).toContain("1 46.8812 73.1094 47.5336 47.0471");
     expect(text).toContain("pH; conductivity 6.9; not measured");
     expect(text).toContain("Flocculant E-42 (invented) lot 7 emulsion, cationic 42 ± 1");
-    expect(text).toContain("E-42 at 0.2 % Flocculant E-42 (invented) 2.381 500 0.2 0.4762");
+    expect(text).toContain("E-42 at 0.2 % Flocculant E-42 (invented) 2.381 500 0.2 0.476");
   });
   test("every jar with every reading, re-reads beside each other, a bound as a bound", () => {
-    expect(text).toContain("1 (no polymer) 3 0 0 0.000 49.7 1 18 at 10 > 1000 1480 148 9.8 94.59");
-    expect(text).toContain("8 2 5 31.1 5.000 18.6 5 229 at 10 46; 44.8 82 14 19.41 99.66");
+    expect(text).toContain("1 (no polymer) 3 0 0 0.00 49.7 1 18 at 10 > 1000 1480 148 9.8 94.59");
+    expect(text).toContain("8 2 5 (10) 31.1 5.00 (10.00) 18.6 5 229 at 10 46; 44.8 82 14 19.41 99.66");
     expect(text).toContain("read again after inverting the vial");
     const page = parsed(whole);
     const jars = [...page.querySelectorAll("table")].filter(({ caption }) =>
@@ -65,7 +65,7 @@ describe("the report of the demo holds the whole trial", () => {
   test("choice, decision, rates, pump, machine", () => {
     expect(text).toContain("Working window: 4.12 to 7.05 kg/t");
     expect(text).toMatch(
-      /knee of Drained 6\.49 \(13\) 6 to 7\.1 .* 3\.9 % \+0\.0533 \(-0\.184 to \+0\.293\)/,
+      /knee of Drained 6\.5 \(13\.0\) 6\.0 \(12\.0\) to 7\.1 \(14\.2\) .* 3\.9 % \+0\.05 \(-0\.18 to \+0\.29\)/,
     );
     expect(text).toContain("simulated (1000 draws, seed 1)");
     expect(text).toContain(
@@ -178,9 +178,9 @@ test("the rarer readings and pictures: as taken, with what they give", () => {
   );
   const page = report(state, ["series-1"]);
   const words = textOf(page);
-  // source: worked 3.2 (643.0 mg/L) and worked 4.1 (0.2335 Tm/kg), recomputed independently
+  // source: worked 3.2 (643.0 mg/L) and worked 4.1 (0.2335 Tm/kg, printed to three digits), recomputed independently
   expect(words).toContain("0.125, 0.1893; 100 = 643");
-  expect(words).toContain("6 volumes, 1 to 6 used, 49 kPa, 20 °C = 0.2335");
+  expect(words).toContain("6 volumes, 1 to 6 used, 49 kPa, 20 °C = 0.233");
   expect(words).toContain("8.215, 63.015, not weighed");
   expect(words).toContain("4, 1.5, not measured");
   expect(words).toContain("-12.5");
@@ -201,11 +201,13 @@ test("a cylinder check is judged by its band", () => {
 
 describe("plant runs", () => {
   test("every run with its dose by each way, and the factor they make", () => {
-    expect(text).toMatch(/Trial 1, settled \S+ \S+ \S+, Ilse K\. step test 16 2\.5 4\.89 19\.6 92 99\.47/);
     expect(text).toMatch(
-      /Trial 1, settled Flocculant E-42 \(invented\) 4\.89 \(counts\) 4\.96 4\.89 1\.5 % 5\.2/,
+      /Trial 1, settled \S+ \S+ \S+, Ilse K\. step test 16 \(70\.45\) 2\.5 4\.89 \(9\.78\) 19\.6 92 99\.47/,
     );
-    expect(text).toMatch(/Bench-to-plant factor of Press 2 .*: 0\.922 from 3 runs .*; not in use\./);
+    expect(text).toMatch(
+      /Trial 1, settled Flocculant E-42 \(invented\) 4\.89 \(9\.78\) \(counts\) 4\.96 \(9\.92\) 4\.89 \(9\.77\) 1\.5 % 5\.2 \(10\.4\)/,
+    );
+    expect(text).toMatch(/Bench-to-plant factor of Press 2 .*: 0\.92 from 3 runs .*; not in use\./);
   });
   test("without runs the report says so", () => {
     expect(textOf(runsSection([{ caption: "x", heads: ["run"], rows: [] }], []).html)).toContain(

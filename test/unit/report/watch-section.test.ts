@@ -96,7 +96,7 @@ test("the report holds paired comparisons, mixing and the limit on land", () => 
       ),
     ),
   );
-  expect(text).toMatch(/cake TS, % 3 1 0\.752 to 1\.25 0\.0033 a real difference/);
+  expect(text).toMatch(/cake TS, % 3 1\.00 0\.75 to 1\.25 0\.0033 a real difference/);
   expect(text).toContain("filtrate TSS, mg/L – – – – not yet");
   expect(text).toContain("Mixing, jars against plant");
   expect(text).toMatch(/Jars, G x t [\d.]+/);

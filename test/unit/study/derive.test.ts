@@ -10,6 +10,7 @@ import { plantChain } from "../../../src/study/derive/plant.ts";
 import { analyseRows } from "../../../src/study/derive/points.ts";
 import { sampleChain } from "../../../src/study/derive/sample.ts";
 import { stockChain, stockClock } from "../../../src/study/derive/stock.ts";
+import { stripNumbers } from "./strip-words.ts";
 import { stripSegments } from "../../../src/study/derive/strip.ts";
 import { emptyState, type StudyState } from "../../../src/study/schema/records.ts";
 
@@ -21,13 +22,6 @@ const apply = (state: StudyState, command: Command) => {
 const at = "2026-03-01T12:00:00Z";
 const demo = demoCommands(at).reduce(apply, emptyState());
 const words = { name: "demo", responses: responseSpecs, number: String, jar: String };
-const plain = {
-  dose: String,
-  doseUnit: "kg/t",
-  percent: (value: number) => value.toFixed(2),
-  plain: (value: number) => value.toFixed(1),
-  flowLPerH: (value: number) => `${value.toFixed(1)} L/h`,
-};
 
 test("the demo tells the whole story: every response of its first series has a verdict or a reason in words", () => {
   const { rows } = analyseRows(seriesChain(demo, "series-1"));
@@ -76,7 +70,7 @@ describe("an edit upstream is seen downstream at once, and named", () => {
       analysis: null,
       running: false,
       changes: 1,
-      words: plain,
+      words: stripNumbers,
     });
     expect(segments.find(({ room }) => room === "plant")!.word).toBe("out of date");
   });

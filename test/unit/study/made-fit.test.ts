@@ -42,14 +42,14 @@ import {
 import { cheapestPairMade, fittedAtPairMade, pairCostMade } from "../../../src/study/derive/made-pair.ts";
 import { disposalMade, driftMade, presentMade } from "../../../src/study/derive/made-plant.ts";
 import { pairChain } from "../../../src/study/derive/pair-choice.ts";
-import { doseWords } from "../../../src/units/display.ts";
+import { doseWords } from "../../../src/units/dose-words.ts";
 import { german } from "../../../src/words/german/all.ts";
 import { speak } from "../../../src/words/language.ts";
 import { madeFitWords } from "../../../src/words/made-fit.ts";
 import { demoState } from "./state.ts";
 
 const demo = demoState("2026-03-01T12:00:00.000Z");
-const numbers = { number: String, doses: doseWords(String, "metric") };
+const numbers = { number: String, doses: doseWords(".", "metric") };
 const chain = seriesChain(demo, "series-1");
 const fits = fitSeries(demo, "series-1");
 const choice = choiceChain(demo, chain, fits.workings, String)!;

@@ -9,6 +9,7 @@ import { outletChain, supplyFigures } from "../../../src/study/derive/plant-supp
 import { landChain, unitChain } from "../../../src/study/derive/plant-unit.ts";
 import { plantChain } from "../../../src/study/derive/plant.ts";
 import { qualityFlags } from "../../../src/study/derive/quality/quality.ts";
+import { stripNumbers } from "../study/strip-words.ts";
 import { stripSegments } from "../../../src/study/derive/strip.ts";
 import type { StudyState } from "../../../src/study/schema/records.ts";
 import { german } from "../../../src/words/german/all.ts";
@@ -102,13 +103,7 @@ describe("derived texts", () => {
       analysis: null,
       running: true,
       changes: 1,
-      words: {
-        dose: String,
-        doseUnit: "kg/t",
-        percent: String,
-        plain: String,
-        flowLPerH: (flow) => `${flow} L/h`,
-      },
+      words: stripNumbers,
     });
     expect(strip.map(({ word }) => word)).toEqual([
       "endgültig",

@@ -1,5 +1,5 @@
 import { ref, watch } from "vue";
-import { writeFixed } from "../../../../src/units/number-entry.ts";
+import { writeFixed } from "../../../../src/units/digits.ts";
 import { benchRunWords } from "../../../../src/words/bench-run.ts";
 import { useFormat } from "../../../stores/format.ts";
 

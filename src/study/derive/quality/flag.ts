@@ -1,5 +1,5 @@
 import { qualityFlagWords } from "../../../words/quality-flags.ts";
-import type { DoseWords } from "../../../units/display.ts";
+import type { DoseWords } from "../../../units/dose-words.ts";
 import type { StateTone } from "../tone.ts";
 
 /** Where the number behind a flag stands: the room, and in the bench's grid the jar and its column. */
