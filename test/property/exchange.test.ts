@@ -317,6 +317,11 @@ describe("round trips", () => {
       if (!next.ok) throw new Error(next.message);
       state = next.value.state;
     }
+    // The table has no column for when a jar was mixed; that goes by the JSON export.
+    const jar = Object.fromEntries(
+      Object.entries(state.jar).map(([id, one]) => [id, { ...one, mixedAt: null }]),
+    );
+    state = { ...state, jar };
     const back = await reimported(state, "csv", bench("."));
     expect(back.plan.counts.newSeries).toEqual(["E-42 alone", "C-40 then E-42"]);
     expect(byKind(content(back.state))).toEqual(byKind(content(state)));

@@ -49,7 +49,7 @@ import { madeFitWords } from "../../../src/words/made-fit.ts";
 import { demoState } from "./state.ts";
 
 const demo = demoState("2026-03-01T12:00:00.000Z");
-const numbers = { number: String, doses: doseWords(".", "metric") };
+const numbers = { number: String, doses: { ...doseWords(".", "metric"), number: String } };
 const chain = seriesChain(demo, "series-1");
 const fits = fitSeries(demo, "series-1");
 const choice = choiceChain(demo, chain, fits.workings, String)!;
