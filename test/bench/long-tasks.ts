@@ -166,7 +166,7 @@ export async function longTaskFigures(
           await page.getByRole("button", { name: /^Undo/ }).click();
           await page
             .locator('[data-room="bench"]')
-            .getByText(/\b12 jars/)
+            .getByText(/\b13 jars/)
             .waitFor({ timeout: 120_000 });
         }),
       );
