@@ -3,7 +3,7 @@ import { computed, ref, shallowRef, watch } from "vue";
 import type { Analysis, ResponseWorking } from "../../src/curve/analyse-types.ts";
 import { decisionChain } from "../../src/study/derive/decision.ts";
 import { seriesChain, seriesChainInSteps } from "../../src/study/derive/jars.ts";
-import { analyseRows } from "../../src/study/derive/points.ts";
+import { analyseRows, analyseRowsInSteps } from "../../src/study/derive/points.ts";
 import { askFits } from "../worker/client.ts";
 import { sameQuestion, type Question } from "../worker/question.ts";
 import type { FitAnswer, FitExtras } from "../worker/messages.ts";
@@ -36,9 +36,9 @@ export const useChain = defineStore("chain", () => {
   const running = ref(false);
   const fitTrouble = ref("");
 
-  study.makeReady((result) => {
+  study.makeReady(function* (result) {
     const id = selection.seriesIdIn(result);
-    return id === null ? [] : seriesChainInSteps(result, id);
+    if (id !== null) yield* analyseRowsInSteps(yield* seriesChainInSteps(result, id));
   });
 
   let asked = 0;

@@ -114,6 +114,17 @@ export async function longTaskFigures(
         }),
       );
     });
+    await onStudy(browser, root, demo, async (page) => {
+      const rooms = ["sample", "bench", "curves", "dose", "plant", "record"];
+      for (const time of ["first", "second"])
+        for (const room of rooms)
+          tell(
+            await watch(`open the ${room} room of the demo the ${time} time`, page, async () => {
+              await page.locator(`[data-room="${room}"]`).click();
+              await page.locator("#room").waitFor();
+            }),
+          );
+    });
     await onStudy(browser, root, grid, async (page) => {
       await page.locator('[data-room="bench"]').click();
       const cell = page.locator("[data-row] [data-column='syringeA'] input").nth(10);
