@@ -1,9 +1,12 @@
+import { drawInTurn, leaveTurn } from "../../../charts/draw-turns.ts";
 import { computed, onBeforeUnmount, onMounted, ref, type Ref } from "vue";
 
 /** The fixed height of a row, so that only rows in sight need to exist. */
 export const rowPx = 32;
 const spare = 10;
 const windowedFrom = 80;
+/** rows drawn with the room; the others come a moment later */
+const atFirst = 8;
 
 /** Which rows of a long table are worth drawing: those in sight and a few beside them. */
 export function useWindow(scroller: Ref<HTMLElement | null>, count: () => number) {
@@ -15,23 +18,35 @@ export function useWindow(scroller: Ref<HTMLElement | null>, count: () => number
     top.value = element.scrollTop;
     height.value = element.clientHeight;
   };
+  // Told of its size once it is laid out: asking for it before would have everything laid out at once.
+  const sized = new ResizeObserver(measure);
   onMounted(() => {
-    measure();
-    scroller.value?.addEventListener("scroll", measure, { passive: true });
-    addEventListener("resize", measure);
+    if (!scroller.value) return;
+    drawInTurn(drawRest);
+    scroller.value.addEventListener("scroll", measure, { passive: true });
+    sized.observe(scroller.value);
   });
   onBeforeUnmount(() => {
+    leaveTurn(drawRest);
     scroller.value?.removeEventListener("scroll", measure);
-    removeEventListener("resize", measure);
+    sized.disconnect();
   });
   const windowed = computed(() => count() > windowedFrom);
   const first = computed(() => (windowed.value ? Math.max(0, Math.floor(top.value / rowPx) - spare) : 0));
-  const last = computed(() =>
-    windowed.value ? Math.min(count(), Math.ceil((top.value + height.value) / rowPx) + spare) : count(),
-  );
+  const whole = ref(false);
+  const drawRest = () => void (whole.value = true);
+  const last = computed(() => {
+    if (!whole.value) return Math.min(count(), atFirst);
+    return windowed.value
+      ? Math.min(count(), Math.ceil((top.value + height.value) / rowPx) + spare)
+      : count();
+  });
   /** Scrolls so far that a row is drawn; true where it had to. */
   function reveal(row: number): boolean {
     const element = scroller.value;
+    const early = !whole.value && row >= last.value;
+    drawRest();
+    if (early && !windowed.value) return true;
     if (!element || !windowed.value || (row >= first.value + 2 && row < last.value - 2)) return false;
     element.scrollTop = Math.max(0, row * rowPx - element.clientHeight / 2);
     measure();
