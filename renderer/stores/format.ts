@@ -1,7 +1,7 @@
 import { defineStore } from "pinia";
 import { computed } from "vue";
 import type { Figure } from "../../src/study/derive/figure.ts";
-import { writeFixed, writeMoney, writeSignificant } from "../../src/units/digits.ts";
+import { inputDigits, writeFixed, writeMoney, writeSignificant } from "../../src/units/digits.ts";
 import { kindOfUnit, toCanonical, toShown, unitText, type QuantityKind } from "../../src/units/display.ts";
 import { doseWords } from "../../src/units/dose-words.ts";
 import { entryShown, writeNumber, type DecimalMark } from "../../src/units/number-entry.ts";
@@ -77,9 +77,9 @@ export const useFormat = defineStore("format", () => {
 
   /** An input of a formula: metric, as the formula takes it, with US customary beside it where the study shows that. */
   function input(value: number, unitOfInput: string): string {
-    const metric = `${plain(value, 4)} ${unitOfInput}`.trim();
+    const metric = `${plain(value, inputDigits)} ${unitOfInput}`.trim();
     const kind = system.value === "us" ? kindOfUnit(unitOfInput) : null;
-    return kind ? `${metric} (${withUnit(value, kind, 4)})` : metric;
+    return kind ? `${metric} (${withUnit(value, kind, inputDigits)})` : metric;
   }
 
   /** doses within sentences, in the unit shown */

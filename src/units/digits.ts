@@ -19,6 +19,8 @@ import type { DecimalMark } from "./number-entry.ts";
 
 /** significant digits of a derived number without a spread */
 export const digitsByHabit = 3;
+/** significant digits of a formula's input, so that its result can be worked out again */
+export const inputDigits = 4;
 /** decimals of an AICc, told by its differences: models within 2 tie */
 export const aiccDecimals = 2;
 const most = 5;

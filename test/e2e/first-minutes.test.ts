@@ -179,7 +179,8 @@ test("studies opened last say what they are about; one is opened again, a lost o
     .nth(1)
     .getByRole("button", { name: /^Demo: / })
     .click();
-  await expect(page.locator('[data-room="sample"]')).toContainText("TS 2.48");
+  await expect(page.locator('[data-room="sample"].here')).toContainText("TS 2.48");
+  await expect(last).toHaveCount(0);
   await page.getByRole("button", { name: /^Demo: / }).click();
   await last.getByRole("button", { name: "Northern line", exact: true }).click();
   // The guide stands where it was left.

@@ -58,11 +58,17 @@ interface Told {
 
 /** Opens what stands behind each number of a room, reads it, and closes it again by the keyboard. */
 async function readAll(page: Page, told: Told[]): Promise<void> {
-  await page.evaluate(() => {
-    for (const one of document.querySelectorAll("main details")) (one as HTMLDetailsElement).open = true;
-  });
+  const unfold = () =>
+    page.evaluate(() => {
+      for (const one of document.querySelectorAll("main details")) (one as HTMLDetailsElement).open = true;
+    });
   const dialog = page.getByRole("dialog");
   for (const { title, formula, input, source } of told) {
+    // what stands beside a room's main thing comes a moment after it
+    await expect(async () => {
+      await unfold();
+      await expect(how(page, title).first()).toBeVisible({ timeout: 500 });
+    }).toPass();
     await how(page, title).first().click();
     await expect(dialog).toHaveCount(1);
     await expect(dialog).toContainText(formula);

@@ -130,7 +130,11 @@ export function nextMade(
     inputs: [
       ...(fit ? fitInputs(fit) : []),
       { name: words.inputs.best, value: fit?.report.optimum?.dose ?? null, unit: "kg/t" },
-      { name: words.inputs.next, value: next.doses.map((dose) => doses.number(dose)).join(", "), unit: doses.unit },
+      {
+        name: words.inputs.next,
+        value: next.doses.map((dose) => doses.number(dose)).join(", "),
+        unit: doses.unit,
+      },
       { name: words.inputs.shrink, value: next.shrinkPct, unit: "%" },
     ],
     source: sourceOf("nextJars"),
