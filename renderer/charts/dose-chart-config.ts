@@ -18,6 +18,8 @@ const namedFrom = 420;
 /** height that a tick's number needs, and what the dose axis and the padding take of a chart's height */
 const tickRoom = 18;
 const axisRoom = 30;
+/** height above the axis in which a limit's words stand in the way of others */
+const limitRoom = 44;
 
 // Ticks on the failing side of a limit say which side is wrong without colour.
 function failingTicks(data: DoseChartData, ink: Ink): Plugin<"scatter"> {
@@ -56,18 +58,22 @@ function saidBeside(printed: PrintedChart, ink: Ink): Plugin<"scatter"> {
     beforeDatasetsDraw(chart) {
       const scale = chart.scales["x"];
       if (!scale) return;
-      const { top, bottom } = chart.chartArea;
+      const { left, top, bottom } = chart.chartArea;
       const { ctx } = chart;
       ctx.save();
       ctx.font = small;
       ctx.textAlign = "center";
+      // The words of a limit that lies low stand at the left, just above the axis.
+      const limitAt = printed.limit && chart.scales["y"]?.getPixelForValue(printed.limit.value);
+      const limitIsLow = limitAt != null && bottom - limitAt < limitRoom;
       for (const part of untested(printed)) {
         const [from, to] = [scale.getPixelForValue(part.low), scale.getPixelForValue(part.high)];
         ctx.fillStyle = `color-mix(in srgb, ${ink.soft} 9%, transparent)`;
         ctx.fillRect(from, top, to - from, bottom - top);
         ctx.fillStyle = ink.soft;
         const says = chartWords.lines.untested;
-        if (to - from > ctx.measureText(says).width + 6) ctx.fillText(says, (from + to) / 2, bottom - 5);
+        if (to - from <= ctx.measureText(says).width + 6) continue;
+        ctx.fillText(says, (from + to) / 2, limitIsLow && from <= left ? top + 14 : bottom - 5);
       }
       ctx.restore();
     },
