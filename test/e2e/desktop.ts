@@ -87,7 +87,7 @@ async function bootDesktop(page: Page, folder: string, words: string[], appFolde
     serialization: "advanced",
     stdio: ["ignore", "ignore", "inherit", "ipc"],
   });
-  const waiting = new Map<number, (answer: unknown) => void>();
+  const waiting = new Map<number, { answer(value: unknown): void; refuse(error: Error): void }>();
   const told: Record<string, () => void> = {};
   const said = (word: string) => new Promise<void>((resolve) => (told[word] = resolve));
   const [ready, closed, quit] = [said("ready"), said("closed"), said("quit")];
@@ -97,7 +97,7 @@ async function bootDesktop(page: Page, folder: string, words: string[], appFolde
     new Promise((resolve, reject) => {
       if (!child.connected) return reject(new Error("the app has gone"));
       last += 1;
-      waiting.set(last, resolve);
+      waiting.set(last, { answer: resolve, refuse: reject });
       child.send({ id: last, ...message }, (error) => (error ? reject(error) : null));
     });
 
@@ -141,7 +141,7 @@ async function bootDesktop(page: Page, folder: string, words: string[], appFolde
     "message",
     (message: { id?: number; answer?: unknown; say?: string; url?: string; channel?: string }) => {
       if (message.id !== undefined) {
-        waiting.get(message.id)?.(message.answer);
+        waiting.get(message.id)?.answer(message.answer);
         waiting.delete(message.id);
       } else if (message.say === "load")
         void page.goto(message.url!.replace(appOrigin, origin)).catch(() => null);
@@ -154,10 +154,16 @@ async function bootDesktop(page: Page, folder: string, words: string[], appFolde
       else told[message.say ?? ""]?.();
     },
   );
+  // Whoever still waits for an app that has gone is told so, or its page would never come to rest.
+  child.once("exit", () => {
+    for (const one of waiting.values()) one.refuse(new Error("the app has gone"));
+    waiting.clear();
+    server.close();
+    server.closeAllConnections();
+  });
   const frameOf = (frame: Frame) => ({ url: toApp(frame.url()), parent: frame.parentFrame() ? {} : null });
   await ready;
   await page.waitForURL(`${origin}/**`);
-  child.once("exit", () => server.close());
   return desktop;
 }
 
@@ -184,7 +190,8 @@ export const test = base.extend<{ desktop: Boots }>({
     });
     for (const app of running) {
       app.end();
-      await app.page.close();
+      // A page that was being loaded anew while its app ended does not always come to rest; its browser ends anyway.
+      await Promise.race([app.page.close(), new Promise((resolve) => setTimeout(resolve, 5000))]);
     }
     rmSync(folder, { recursive: true, force: true });
   },
