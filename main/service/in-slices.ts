@@ -1,22 +1,16 @@
 import type { Outcome } from "../../src/outcome.ts";
+import { inSlices, slicedBy } from "../../src/steps.ts";
 import { applyInSteps, type Applied, type Command } from "../../src/study/commands.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
 
-/** Longer than this no slice of a large step keeps the host from what else it has to answer. */
-const sliceMs = 12;
+const nextTask = () => new Promise<void>((resolve) => setImmediate(resolve));
 
 /**
  * Applies a command as `applyCommand` does, giving way to everything else between the slices of a large one. A small one
  * is answered without giving way at all.
  */
-export async function applyInSlices(state: StudyState, command: Command): Promise<Outcome<Applied>> {
-  const steps = applyInSteps(state, command);
-  let began = performance.now();
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    if (performance.now() - began < sliceMs) continue;
-    await new Promise((resolve) => setImmediate(resolve));
-    began = performance.now();
-  }
-}
+export const applyInSlices = (state: StudyState, command: Command): Promise<Outcome<Applied>> =>
+  inSlices(
+    applyInSteps(state, command),
+    slicedBy(() => performance.now(), nextTask),
+  );

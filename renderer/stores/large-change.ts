@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { inSlices } from "../../src/steps.ts";
 import { applyInSteps, type Command, type SimpleCommand } from "../../src/study/commands.ts";
 import type { ToldChange } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
@@ -22,9 +23,6 @@ async function wholeCommand({ seq, command }: ToldChange): Promise<Outcome<Comma
 export async function afterLarge(state: StudyState, change: ToldChange): Promise<Outcome<StudyState>> {
   const command = await wholeCommand(change);
   if (!command.ok) return command;
-  const rest = slicer();
-  const steps = applyInSteps(state, command.value);
-  let step = steps.next();
-  for (; !step.done; step = steps.next()) await rest();
-  return step.value.ok ? good(step.value.value.state) : step.value;
+  const applied = await inSlices(applyInSteps(state, command.value), slicer());
+  return applied.ok ? good(applied.value.state) : applied;
 }

@@ -46,14 +46,3 @@ export const requestOf = ({ command, texts }: LargeStep, about: object): Blob =>
     ...texts,
     `]},"brief":true,${JSON.stringify(about).slice(1)}`,
   ]);
-
-/** Goes through steps in slices. False where they were left off. */
-export async function inSlices(steps: Iterable<unknown>, told?: LongRun): Promise<boolean> {
-  const rest = slicer();
-  const work = steps[Symbol.iterator]();
-  while (!work.next().done) {
-    await rest();
-    if (told?.cancelled()) return false;
-  }
-  return true;
-}

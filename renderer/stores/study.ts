@@ -3,19 +3,13 @@ import { defineStore } from "pinia";
 import { computed, ref, shallowRef } from "vue";
 import type { Acknowledged, Answer, Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { inSlices } from "../../src/steps.ts";
 import { applyCommand, applyInSteps, type Command } from "../../src/study/commands.ts";
 import type { Change } from "../../src/study/history.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
 import { bindTo, call } from "../client.ts";
 import { slicer } from "../worker/next-task.ts";
-import {
-  inSlices,
-  requestOf,
-  writeLargeStep,
-  type LargeCommand,
-  type LargeStep,
-  type LongRun,
-} from "./long-step.ts";
+import { requestOf, writeLargeStep, type LargeCommand, type LargeStep, type LongRun } from "./long-step.ts";
 import { afterLarge } from "./large-change.ts";
 import { usePeople } from "./people.ts";
 import { wholeStudy } from "./whole-study.ts";
@@ -112,7 +106,7 @@ export const useStudy = defineStore("study", () => {
       } else if (change.left) {
         const large = await afterLarge(durable, change);
         if (shown !== openings || !large.ok) return;
-        for (const steps of readied) await inSlices(steps(large.value));
+        await ready(large.value);
         if (shown !== openings) return;
         durable = large.value;
       } else {
@@ -247,21 +241,17 @@ export const useStudy = defineStore("study", () => {
     const large = await writeLargeStep(asked, told);
     if (!large) return null;
     const { command } = large;
-    const rest = slicer();
     for (;;) {
       const base = state.value;
       if (!base) return bad(shellWords.noStudyOpen);
       if (readOnlyBecause.value) return bad(readOnlyBecause.value);
-      const steps = applyInSteps(base, command);
-      let step = steps.next();
-      for (; !step.done; step = steps.next()) {
-        told.step(step.value, command.commands.length);
-        await rest();
-        if (told.cancelled()) return null;
-      }
-      if (!step.value.ok) return step.value;
-      const result = step.value.value.state;
-      for (const steps of readied) if (!(await inSlices(steps(result), told))) return null;
+      const applied = await inSlices(applyInSteps(base, command), slicer(), {
+        step: (done) => told.step(done, command.commands.length),
+        cancelled: told.cancelled,
+      });
+      if (!applied?.ok) return applied;
+      const result = applied.value.state;
+      if (!(await ready(result, told.cancelled))) return null;
       if (state.value !== base) continue;
       state.value = result;
       saveState.value = "saving";
@@ -273,7 +263,12 @@ export const useStudy = defineStore("study", () => {
   }
 
   /** what hangs on the state and takes long: gone through in slices before the outcome of a large step is shown */
-  const readied: ((result: StudyState) => Iterable<unknown>)[] = [];
+  const readied: ((result: StudyState) => Generator<number, unknown>)[] = [];
+  async function ready(result: StudyState, cancelled?: () => boolean): Promise<boolean> {
+    for (const steps of readied)
+      if ((await inSlices(steps(result), slicer(), { cancelled })) === null) return false;
+    return true;
+  }
 
   async function move(direction: "undo" | "redo"): Promise<Outcome<null>> {
     await drain();
@@ -316,7 +311,7 @@ export const useStudy = defineStore("study", () => {
     accept,
     run,
     runLong,
-    makeReady: (steps: (result: StudyState) => Iterable<unknown>) => void readied.push(steps),
+    makeReady: (steps: (result: StudyState) => Generator<number, unknown>) => void readied.push(steps),
     undo: () => move("undo"),
     redo: () => move("redo"),
     catchUp,

@@ -1,5 +1,4 @@
-/** Longer than this no slice of long work keeps the screen's thread. */
-const sliceMs = 12;
+import { slicedBy } from "../../src/steps.ts";
 
 /** Lets everything else that waits for the screen's thread have its turn. */
 export function nextTask(): Promise<void> {
@@ -14,11 +13,4 @@ export function nextTask(): Promise<void> {
 }
 
 /** Gives way whenever a slice has been worked for long enough: called between the steps of long work. */
-export function slicer(): () => Promise<void> {
-  let began = performance.now();
-  return async () => {
-    if (performance.now() - began < sliceMs) return;
-    await nextTask();
-    began = performance.now();
-  };
-}
+export const slicer = (): (() => Promise<void>) => slicedBy(() => performance.now(), nextTask);
