@@ -67,6 +67,11 @@ export const useStudy = defineStore("study", () => {
     taking = false;
     if (!whole.ok) {
       trouble.value = whole.message;
+      // Calls are bound to the other study by now: what still stands here takes no edits.
+      if (state.value) {
+        readOnlyBecause.value = whole.message;
+        leftBehind.value = true;
+      }
       return false;
     }
     const opened = whole.value;
@@ -90,7 +95,7 @@ export const useStudy = defineStore("study", () => {
   // A large entry takes a while: whoever follows next waits, so that entries stay in their order.
   let following: Promise<void> = Promise.resolve();
   function follow(acknowledged: Omit<Acknowledged, "savedAt">, sent?: Pending): Promise<void> {
-    following = following.then(() => followNow(acknowledged, sent));
+    following = following.catch(() => undefined).then(() => followNow(acknowledged, sent));
     return following;
   }
 
