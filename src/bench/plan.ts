@@ -1,3 +1,4 @@
+import { difference } from "../units/difference.ts";
 import { z } from "zod";
 import { bad, good, type Outcome } from "../outcome.ts";
 import { syringeForDose, type JarBasis } from "./dose.ts";
@@ -193,8 +194,7 @@ export function makePlan(
       doseBKgPerT: pair.b,
       syringeAMl: volumes[i]!.a,
       syringeBMl: volumes[i]!.b,
-      // The fullest jar takes none; what subtraction leaves of it is rounding.
-      blankWaterMl: Math.max(0, Number((largest - volumes[i]!.a - volumes[i]!.b).toFixed(9))),
+      blankWaterMl: difference(largest, volumes[i]!.a + volumes[i]!.b),
     })),
     warnings,
   });

@@ -28,17 +28,17 @@ test("an import of many jars says how far it is, and cancelled half way it adds 
 }) => {
   const host = await app.host("many.flocwright", true);
   await page.goto(host.url);
-  await chooseMany(page, app.folder, 25_000);
-  await page.getByRole("button", { name: /^Add 25000 jars/ }).click({ timeout: 30_000 });
+  await chooseMany(page, app.folder, 50_000);
+  await page.getByRole("button", { name: /^Add 50000 jars/ }).click({ timeout: 30_000 });
   await expect(
-    page.getByRole("status").filter({ hasText: /Adding the jars: \d+ of 50001 records/ }),
+    page.getByRole("status").filter({ hasText: /Adding the jars: \d+ of 100001 records/ }),
   ).toBeVisible();
   await page.getByRole("button", { name: "Cancel" }).click();
   await expect(page.getByRole("status").filter({ hasText: "Cancelled. Nothing was added." })).toBeVisible();
   await expect(page.getByRole("progressbar")).toHaveCount(0);
   await expect(room(page, "Bench")).toContainText("13 jars");
   // The file is still there to be added, and undo knows of nothing that was added.
-  await expect(page.getByRole("button", { name: /^Add 25000 jars/ })).toBeEnabled();
+  await expect(page.getByRole("button", { name: /^Add 50000 jars/ })).toBeEnabled();
   await host.kill();
   const { out } = await runVerb(["inspect", join(app.folder, "many.flocwright")]);
   expect(JSON.parse(out)).toMatchObject({ series: 2, jars: 24, history: "whole" });
