@@ -1,70 +1,205 @@
+import { kindNamed, valueOf, type ReadingResult } from "../responses/registry.ts";
+import type { ScreenNumbers } from "../responses/response.ts";
 import type { SimpleCommand } from "./commands.ts";
 import type { ToldChange } from "./history.ts";
 import { fieldUnit, fieldWords } from "./issue-words.ts";
-import type { StudyState } from "./schema/records.ts";
+import { references } from "./references.ts";
+import type { Kind, StudyState } from "./schema/records.ts";
 import { historyWords } from "../words/history.ts";
 import { kindWords } from "../words/records.ts";
 
+/** How a history writes numbers and moments: by the study's decimal mark, in the units it shows. */
+export interface HistoryTold extends ScreenNumbers {
+  /** a canonical value whose field carries this unit, without the unit */
+  inUnit(value: number, unit: string): string;
+  /** what is written after such a value */
+  unit(unit: string): string;
+  moment(iso: string): string;
+}
+
+/** As the records keep them: canonical units, a decimal point, moments in ISO 8601. */
+const asKept: HistoryTold = {
+  entry: String,
+  plain: String,
+  inUnit: String,
+  unit: (unit) => unit,
+  moment: (iso) => iso,
+};
+
+type Loose = Record<string, unknown>;
+/** What every sentence is told from: names of records that are still there, and the way of writing. */
+interface Around {
+  state: StudyState | null;
+  told: HistoryTold;
+}
+
+const instant = /^\d{4}-\d\d-\d\dT[\d:.]+(?:Z|[+-]\d\d:\d\d)$/;
+
 /** A value in a sentence; `field` is the one it stands in, or the list that it is one of. */
-function words(value: unknown, field: string): string {
+function words(value: unknown, field: string, around: Around): string {
+  const { told } = around;
   if (value === null || value === undefined || value === "") return historyWords.nothing;
   if (typeof value === "object") {
-    const parts = Object.entries(value as Record<string, unknown>)
+    const parts = Object.entries(value as Loose)
       .filter(([, inner]) => inner !== null && inner !== "")
-      .map(([name, inner]) => `${fieldWords(name)} ${words(inner, Array.isArray(value) ? field : name)}`);
+      .map(
+        ([name, inner]) => `${fieldWords(name)} ${full(inner, Array.isArray(value) ? field : name, around)}`,
+      );
     return parts.join(", ").slice(0, 120) || historyWords.nothing;
   }
+  if (typeof value === "number") return told.inUnit(value, fieldUnit(field));
+  if (typeof value === "string" && instant.test(value)) return told.moment(value);
   return historyWords.value(String(value), field).slice(0, 80);
 }
 
-function nameOf(
-  kind: SimpleCommand["kind"],
-  id: string,
-  record: Record<string, unknown> | undefined,
-  state: StudyState | null,
-): string {
-  const known =
-    record ??
-    (state && Object.hasOwn(state[kind], id) ? (state[kind][id] as Record<string, unknown>) : undefined);
-  const label = known?.["label"] ?? known?.["name"];
-  const jarId = known?.["jarId"];
-  const jar = typeof jarId === "string" && state ? state.jar[jarId]?.label : undefined;
+/** The same with its unit. */
+function full(value: unknown, field: string, around: Around): string {
+  const unit = typeof value === "object" ? "" : around.told.unit(fieldUnit(field));
+  return `${words(value, field, around)} ${unit}`.trim();
+}
+
+const recordAt = (state: StudyState | null, kind: Kind, id: unknown): Loose | undefined =>
+  state && typeof id === "string" && Object.hasOwn(state[kind], id) ? (state[kind][id] as Loose) : undefined;
+
+const labelOf = (record: Loose | undefined) => record?.["label"] ?? record?.["name"];
+
+/** The field by which a kind's record belongs to another, where its own name does not tell enough. */
+const belonging: Partial<Record<Kind, string>> = {
+  dish: "sampleId",
+  jar: "seriesId",
+  reading: "jarId",
+  photo: "jarId",
+  targets: "seriesId",
+  decision: "seriesId",
+  drawDown: "pumpId",
+  cylinderCheck: "pumpId",
+  tableApproval: "seriesId",
+  stepTest: "seriesId",
+  runDose: "runId",
+};
+
+/** "jar 4", but not "sample Sample 1". */
+function named(kind: Kind, label: string): string {
   const { one } = kindWords[kind];
-  if (typeof label === "string") return historyWords.named(one, label);
-  return jar ? historyWords.ofJar(one, jar) : one;
+  return label.toLowerCase().startsWith(one.toLowerCase()) ? label : historyWords.named(one, label);
 }
 
-function simple(
-  command: SimpleCommand,
-  inverse: SimpleCommand | undefined,
-  state: StudyState | null,
-): string {
-  if (command.do === "add") {
-    const result = command.record["result"];
-    const name = nameOf(command.kind, "", command.record, state);
-    return result ? historyWords.addedResult(name, words(result, "result")) : historyWords.added(name);
-  }
-  if (command.do === "remove")
-    return historyWords.removed(
-      nameOf(command.kind, command.id, inverse?.do === "add" ? inverse.record : undefined, state),
+function nameOf(kind: Kind, record: Loose | undefined, { state }: Around): string {
+  const label = labelOf(record);
+  const name = typeof label === "string" ? named(kind, label) : kindWords[kind].one;
+  const field = belonging[kind];
+  // A jar's number says enough where the study has a single series.
+  if (!field || !record || (kind === "jar" && Object.keys(state?.series ?? {}).length < 2)) return name;
+  const to = references.find((link) => link.from === kind && link.field === field)!.to;
+  const parent = labelOf(recordAt(state, to, record[field]));
+  return typeof parent === "string" ? historyWords.ofOther(name, named(to, parent)) : name;
+}
+
+/** A reading as the screens tell it, or its bare fields where its jar is gone or its kind is unknown. */
+function readingText(result: unknown, reading: Loose, around: Around): string {
+  const { state, told } = around;
+  const kind = kindNamed(String((result as Loose)["kind"]));
+  const series = state?.series[String(recordAt(state, "jar", reading["jarId"])?.["seriesId"])];
+  // A command may leave off what its schema fills in.
+  const whole = kind?.schema.safeParse(result);
+  if (!kind || !series || !whole?.success) return words(result, "result", around);
+  return kind.onScreen(whole.data as never, told, valueOf(whole.data as ReadingResult), series);
+}
+
+/** A dose that was approved, of one polymer or two. */
+function doseText(decision: Loose, { told }: Around): string {
+  const dose = (field: string) => `${told.inUnit(decision[field] as number, "kg/t")} ${told.unit("kg/t")}`;
+  return typeof decision["doseBKgPerT"] === "number"
+    ? historyWords.pair(dose("doseAKgPerT"), dose("doseBKgPerT"))
+    : dose("doseAKgPerT");
+}
+
+const reasonText = (reason: unknown) => String(reason).replace(/\.$/, "");
+const seriesName = (record: Loose, { state }: Around) =>
+  String(recordAt(state, "series", record["seriesId"])?.["label"] ?? "?");
+
+function added(kind: Kind, record: Loose, around: Around): string {
+  if (kind === "decision")
+    return historyWords.approved(
+      doseText(record, around),
+      seriesName(record, around),
+      String(record["byName"]),
+      reasonText(record["reason"]),
     );
-  const before = inverse?.do === "set" ? inverse.fields : {};
-  const parts = Object.entries(command.fields).map(([field, value]) => {
-    const after = fieldUnit(field) ? `${words(value, field)} ${fieldUnit(field)}` : words(value, field);
-    return historyWords.fromTo(fieldWords(field), words(before[field], field), after);
-  });
-  return historyWords.changed(nameOf(command.kind, command.id, undefined, state), parts.join("; "));
+  if (kind === "tableApproval")
+    return historyWords.settingsApproved(seriesName(record, around), String(record["byName"]));
+  const name = nameOf(kind, record, around);
+  if (kind === "reading") return historyWords.addedWith(name, readingText(record["result"], record, around));
+  if (kind === "drawDown" || kind === "cylinderCheck") {
+    const { setting, amount, seconds } = record;
+    return historyWords.addedWith(name, words({ setting, amount, seconds }, "", around));
+  }
+  return historyWords.added(name);
 }
 
-function body({ command, inverse, left }: ToldChange, state: StudyState | null): string {
+function changed(
+  { kind, id, fields }: Extract<SimpleCommand, { do: "set" }>,
+  before: Loose,
+  around: Around,
+): string {
+  const record = recordAt(around.state, kind, id);
+  const name = nameOf(kind, record, around);
+  const only = Object.keys(fields).length === 1 ? Object.keys(fields)[0] : null;
+  if (only === "leftOut") {
+    const leftOut = fields["leftOut"];
+    if (leftOut === null || leftOut === false) return historyWords.takenIn(name);
+    const { reason, note } = (typeof leftOut === "object" ? leftOut : {}) as Loose;
+    const why = [reason && historyWords.value(String(reason), "reason"), note].filter(Boolean);
+    return historyWords.leftOut(name, why.join(", "));
+  }
+  if (kind === "decision" && only === "withdrawn" && record && fields["withdrawn"]) {
+    const { byName, reason } = fields["withdrawn"] as Loose;
+    return historyWords.withdrawn(
+      doseText(record, around),
+      seriesName(record, around),
+      String(byName),
+      reasonText(reason),
+    );
+  }
+  const parts = Object.entries(fields).map(([field, value]) => {
+    if (field === "result" && record && value && before[field])
+      return historyWords.fromTo(
+        fieldWords(field),
+        readingText(before[field], record, around),
+        readingText(value, record, around),
+      );
+    const to = references.find((link) => link.from === kind && link.field === field)?.to;
+    const text = (one: unknown) =>
+      to && one ? String(labelOf(recordAt(around.state, to, one)) ?? one) : words(one, field, around);
+    const unit = value === null || typeof value === "object" ? "" : around.told.unit(fieldUnit(field));
+    return historyWords.fromTo(fieldWords(field), text(before[field]), `${text(value)} ${unit}`.trim());
+  });
+  return historyWords.changed(name, parts.join("; "));
+}
+
+function simple(command: SimpleCommand, inverse: SimpleCommand | undefined, around: Around): string {
+  if (command.do === "add") return added(command.kind, command.record, around);
+  if (command.do === "set") return changed(command, inverse?.do === "set" ? inverse.fields : {}, around);
+  const record = inverse?.do === "add" ? inverse.record : recordAt(around.state, command.kind, command.id);
+  return historyWords.removed(nameOf(command.kind, record, around));
+}
+
+function body({ command, inverse, left }: ToldChange, around: Around): string {
   if (command.do !== "together")
-    return simple(command, inverse.do === "together" ? inverse.commands[0] : inverse, state);
+    return simple(command, inverse.do === "together" ? inverse.commands[0] : inverse, around);
   return historyWords.together(command.label, command.commands.length + (left ?? 0));
 }
 
-/** One entry of the history as a sentence without its author. `state` lends names to records that are still there. */
-export function describeChange(change: ToldChange, state: StudyState | null): string {
-  const text = body(change, state);
+/**
+ * One entry of the history as a sentence without its author. `state` lends names to records that are still there; `told` writes
+ * the numbers, as they are kept where it is left out.
+ */
+export function describeChange(
+  change: ToldChange,
+  state: StudyState | null,
+  told: HistoryTold = asKept,
+): string {
+  const text = body(change, { state, told }).replace(/\.$/, "");
   if (change.undoes !== null) return historyWords.undid(change.undoes, text);
   if (change.redoes !== null) return historyWords.redid(change.redoes, text);
   return historyWords.done(`${text.charAt(0).toUpperCase()}${text.slice(1)}`);

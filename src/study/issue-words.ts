@@ -46,6 +46,8 @@ export function fieldUnit(field: string): string {
 export function fieldWords(field: string): string {
   const derived = field
     .replace(unitEnding, "")
+    // a field that names another record is called after that record
+    .replace(/(?<=[a-zA-Z])Id$/, "")
     .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
     .toLowerCase()
     .trim()

@@ -35,7 +35,9 @@ test("a change is told in a sentence with what it was before", () => {
     redoes: null,
     why: "",
   };
-  expect(describeChange(change, demo)).toBe("Changed jar 4: syringe A from 18.6 to 18 mL.");
+  expect(describeChange(change, demo)).toBe(
+    "Changed jar 4 of series E-42 alone: syringe A from 18.6 to 18 mL.",
+  );
   expect(describeChange({ ...change, undoes: 10 }, demo)).toMatch(/^Undid step 10: /);
 });
 

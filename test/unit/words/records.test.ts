@@ -131,11 +131,11 @@ describe("the records of a study in German", () => {
       redoes: null,
       why: "",
     };
-    expect(describeChange(change, demo)).toBe("Becher 4 geändert: Spritze A von 18.6 auf 18 mL.");
+    expect(describeChange(change, demo)).toBe("Becher 4 zu Reihe E-42 alone geändert: Spritze A von 18.6 auf 18 mL.");
     const role = { ...command, fields: { role: "standard" } };
     const inverse = { ...command, fields: { role: "no-polymer" } };
     expect(describeChange({ ...change, command: role, inverse }, demo)).toBe(
-      "Becher 4 geändert: Rolle von ohne Polymer auf Standard.",
+      "Becher 4 zu Reihe E-42 alone geändert: Rolle von ohne Polymer auf Standard.",
     );
     expect(describeChange({ ...change, undoes: 10 }, demo)).toMatch(
       /^Schritt 10 rückgängig gemacht: Becher 4/,
