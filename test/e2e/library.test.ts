@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { writeNewStudy } from "../../main/service/opening.ts";
 import type { Command } from "../../src/study/commands.ts";
 import { demoCommands } from "../../src/study/demo.ts";
-import { expect, test } from "./app.ts";
+import { expect, runVerb, test } from "./app.ts";
 import type { Page } from "@playwright/test";
 
 const set = (kind: "study" | "stream" | "product", id: string, fields: Record<string, unknown>): Command => ({
@@ -145,6 +145,20 @@ test("a folder of studies is searched, sorted and compared, by keyboard and from
   await expect(page.locator("tbody tr")).toHaveCount(8);
   await page.getByRole("link", { name: "Back to the start" }).click();
   await expect(page.getByRole("heading", { name: "New study" })).toBeVisible();
+});
+
+test("studies that bear the same name are told apart by their files", async ({ app, watched: page }) => {
+  await runVerb(["demo", join(app.folder, "copy.flocwright")]);
+  const host = await app.host("demo.flocwright", true);
+  await page.goto(`${host.url}#/studies`);
+  await read(page);
+  const named = (file: string) =>
+    page.getByRole("checkbox", { name: `Choose Demo: blended sludge, line 2, E-42 alone, ${file}` });
+  await named("copy.flocwright").check();
+  await named("demo.flocwright").check();
+  await expect(page.getByText("E-42 alone · invented · copy.flocwright")).toBeVisible();
+  await page.getByRole("button", { name: /^Side by side/ }).click();
+  await expect(page.getByText("E-42 alone · invented · demo.flocwright")).toBeVisible();
 });
 
 for (const theme of ["light", "dark"] as const)

@@ -52,8 +52,20 @@ export function costWords(row: FoundRow, format: Format): string {
 export const costNote = (row: FoundRow): string =>
   row.totalCost !== null && row.disposalCost === null ? words.withoutDisposal : row.why;
 
-export const seriesWords = (row: FoundRow): string =>
-  [row.seriesLabel || words.noSeries, ...(row.invented ? [words.invented] : [])].join(" · ");
+/** The rows that bear the same study's and series' name as a row of another file: only the file tells them apart. */
+export function twinsOf(rows: readonly FoundRow[]): ReadonlySet<FoundRow> {
+  const nameOf = (row: FoundRow) => JSON.stringify([row.studyName, row.seriesLabel]);
+  const named = Map.groupBy(rows, nameOf);
+  return new Set(rows.filter((row) => named.get(nameOf(row))!.some(({ ref }) => ref !== row.ref)));
+}
+
+/** The series, with its file where that is what tells it from another. */
+export const seriesWords = (row: FoundRow, twins: ReadonlySet<FoundRow>): string =>
+  [
+    row.seriesLabel || words.noSeries,
+    ...(row.invented ? [words.invented] : []),
+    ...(twins.has(row) ? [row.fileName] : []),
+  ].join(" · ");
 
 export const dateWords = (at: string | null): string =>
   at === null ? "" : new Date(at).toLocaleDateString(dateTag(), { dateStyle: "medium" });
