@@ -25,6 +25,17 @@ export function holdConnection(): void {
   });
 }
 
+/** A file let go where nothing takes it stays where it was: a browser would leave the program and show the file instead. */
+export function refuseStrayFiles(): void {
+  const refuse = (event: DragEvent) => {
+    if (event.defaultPrevented || !event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    event.dataTransfer.dropEffect = "none";
+  };
+  addEventListener("dragover", refuse);
+  addEventListener("drop", refuse);
+}
+
 /** Keeps a browser window in step with edits made in another one: looked for every two seconds while it is visible. */
 export function followOthers(study: ReturnType<typeof useStudy>): () => void {
   if (window.flocwright) return () => undefined;

@@ -6,6 +6,7 @@ export const exchangeRoomWords = area("exchangeRoom", {
   region: "Import jars",
   title: "Import jars and readings",
   chooseFile: "Choose a CSV file or a workbook (.xlsx)",
+  dropFile: "Or drop the file here.",
   whatFile:
     "One row a jar, with its dose and readings. The same jar name again is the same jar read again. At most 20 MB and 50,000 rows. Nothing changes before you press Add.",
   needs:

@@ -186,3 +186,26 @@ test("an instrument's readings come to the jars that are there, by their names",
   await expect(page.getByText("Added 2 readings to E-42 alone.")).toBeVisible();
   await expect(room(page, "Bench")).toContainText(/Bench\s*13 jars/);
 });
+
+test("a file dropped on the import is read, and one dropped elsewhere changes nothing", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("dropped.flocwright", true);
+  await page.goto(host.url);
+  await openExchange(page);
+  const files = await page.evaluateHandle(() => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File(["jar,dose_a_kg_per_t,turbidity_ntu\n91,3,40\n"], "dropped.csv"));
+    return transfer;
+  });
+  const stray = await page.getByRole("region", { name: "Export" }).evaluate((card, dataTransfer) => {
+    const event = new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true });
+    card.dispatchEvent(event);
+    return event.defaultPrevented;
+  }, files);
+  expect(stray).toBe(true);
+  await expect(page.getByRole("heading", { name: /dropped\.csv/ })).toBeHidden();
+  await page.getByRole("region", { name: "Import jars" }).dispatchEvent("drop", { dataTransfer: files });
+  await expect(page.getByRole("heading", { name: /dropped\.csv/ })).toBeVisible();
+});

@@ -8,6 +8,7 @@ export const exchangeRoom: typeof exchangeRoomWords = {
   region: "Becher importieren",
   title: "Becher und Ablesungen importieren",
   chooseFile: "Eine CSV-Datei oder Arbeitsmappe (.xlsx) wählen",
+  dropFile: "Oder die Datei hier ablegen.",
   whatFile:
     "Eine Zeile je Becher, mit Dosis und Ablesungen. Derselbe Bechername noch einmal ist derselbe Becher, erneut abgelesen. Höchstens 20 MB und 50.000 Zeilen. Bis zum Hinzufügen ändert sich nichts.",
   needs:
