@@ -131,7 +131,9 @@ describe("the records of a study in German", () => {
       redoes: null,
       why: "",
     };
-    expect(describeChange(change, demo)).toBe("Becher 4 zu Reihe E-42 alone geändert: Spritze A von 18.6 auf 18 mL.");
+    expect(describeChange(change, demo)).toBe(
+      "Becher 4 zu Reihe E-42 alone geändert: Spritze A von 18.6 auf 18 mL.",
+    );
     const role = { ...command, fields: { role: "standard" } };
     const inverse = { ...command, fields: { role: "no-polymer" } };
     expect(describeChange({ ...change, command: role, inverse }, demo)).toBe(
