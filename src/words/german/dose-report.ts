@@ -21,7 +21,7 @@ export const doseReport: typeof doseReportWords = {
     plateau: "Gerade mit Plateau",
     "gaussian-valley": "Gauß-Tal",
     logistic: "logistisch",
-    "log-logistic": "loglogistisch",
+    "log-logistic": "log-logistisch",
   },
   withNoPolymer: (model) => `${model}, mit den Bechern ohne Polymer`,
   table: {
@@ -58,7 +58,7 @@ export const doseReport: typeof doseReportWords = {
     value: "Wert",
     error: "Standardfehler",
     noTerms: "keine Glieder",
-    kinds: { minimum: "Minimum", maximum: "Maximum", saddle: "Sattel", ridge: "Rücken" },
+    kinds: { minimum: "Minimum", maximum: "Maximum", saddle: "Sattel", ridge: "Grat" },
     stationaryInside: (a, b, kind) =>
       `Stationärer Punkt: A ${a}, B ${b}, ein ${kind} der Fläche, innerhalb der geprüften Paare.`,
     stationaryOutside: (a, b, kind) =>
@@ -86,11 +86,11 @@ export const doseReport: typeof doseReportWords = {
     cake: "Kuchen-TR, %",
     capture: "Ab\u00adscheide\u00adgrad, %",
     edge: "bis zur nächsten Grenze",
-    miss: "Risiko zu verfehlen",
+    miss: "Verfehlungs\u00adrisiko",
     againstToday: (currency) => `gegen heute, ${currency} je t`,
     why: (rule, why) => `${rule}: ${why}`,
     chance: (draws, seed) =>
-      `Risiko, mindestens den am ehesten verfehlten Grenzwert zu verfehlen: simuliert (${draws} Ziehungen, Startwert ${seed}) aus dem Fehler der Kurven, dem allen Bechern gemeinsamen Dosisfehler, der Drift des Zulaufs bei festem Verhältnis und der Streuung eines Bechers.`,
+      `Verfehlungsrisiko: Risiko, mindestens den am ehesten verfehlten Grenzwert zu verfehlen; simuliert (${draws} Ziehungen, Startwert ${seed}) aus dem Fehler der Kurven, dem allen Bechern gemeinsamen Dosisfehler, der Drift des Zulaufs bei festem Verhältnis und der Streuung eines Bechers.`,
     notPriced: "ohne Preis",
     fails: (limit) => `verfehlt: ${limit}`,
     distance: (distance, limit) => `${distance}: ${limit}`,
@@ -111,13 +111,13 @@ export const doseReport: typeof doseReportWords = {
     withdrawn: "zurückgezogen",
     replaced: "durch eine spätere ersetzt",
     pair: (a, b) => `A ${a}, B ${b} WS`,
-    goodFrom: "Gut von, bis",
+    goodFrom: "Gilt von, bis",
     noRange: "es wurde kein Bereich festgehalten",
     rule: "Regel",
     reason: "Begründung",
     approved: "Freigegeben",
     approvedBy: (name, moment, methods, inputs) =>
-      `${name}, ${moment}, Methoden ${methods}, ${inputs} Eingaben mit aufgehoben`,
+      `${name}, ${moment}, Methoden ${methods}, ${inputs} Eingaben dazu festgehalten`,
     outOfDate: "Überholt",
     since: (moved) => `seitdem: ${moved}`,
     withdrawnHead: "Zurückgezogen",
