@@ -38,7 +38,7 @@ export const benchFormulas: typeof benchFormulaWords = {
   filtration: {
     suspendedSolids: "die abfiltrierbaren Stoffe müssen über 0 liegen",
     waterSlower:
-      "der Schlamm kann auf demselben Papier nicht schneller entwässern als Wasser: Blindwert des Wassers prüfen",
+      "der Schlamm kann auf demselben Papier nicht schneller entwässern als Wasser: Wasserblindwert prüfen",
     fewVolumes: "im geraden Teil werden mindestens drei Volumina gebraucht",
     sameVolumes: "die Volumina müssen sich unterscheiden",
     notCake: "t/V steigt nicht mit V: Das ist keine Kuchenfiltration",
