@@ -25,7 +25,7 @@ export const invariants: typeof invariantWords = {
   carrierStrength:
     "Die Konzentration nach dem Nachverdünnungswasser darf nicht über der Konzentration der Lösung liegen.",
   pumpRange: "Die kleinste Einstellung der Pumpe muss unter der größten liegen.",
-  feedRange: "Der kleinste Feststoffgehalt des Zulaufs muss unter dem größten liegen.",
+  feedRange: "Der kleinste TR des Zulaufs muss unter dem größten liegen.",
   inorganicRange: "Die untere Schwelle des anorganischen Anteils muss unter der oberen liegen.",
   returnFlow: "Der Rücklauf muss kleiner sein als die Zufuhr: beide prüfen.",
   wetterCake: (cakePct, feedPct) =>

@@ -4,7 +4,7 @@ import type { plantTrialWords } from "../plant-trials.ts";
 export const plantTrials: typeof plantTrialWords = {
   newRun: (number) => `Versuch ${number}`,
   logged: (run) => `Betriebsversuch ${run} eintragen`,
-  pickOne: "wählen",
+  pickOne: "bitte wählen",
   stepTest: {
     title: "Stufenversuch",
     plan: "Stufenversuch um die Labordosis planen",
@@ -16,7 +16,7 @@ export const plantTrials: typeof plantTrialWords = {
     levels: "Anzahl der Stufen",
     order: "Reihenfolge",
     orders: { random: "zufällig", "down-then-up": "abwärts, dann wieder aufwärts" },
-    seed: "Startzahl der Reihenfolge",
+    seed: "Startwert der Reihenfolge",
     toHave: (why) => `Für den Plan: ${why}.`,
     aroundBench: "Um die Labordosis (noch kein Faktor bekannt). Nach jeder Stufe mindestens",
     aroundFactor: (factor) => `Um Faktor ${factor} x Labordosis. Nach jeder Stufe mindestens`,
@@ -36,7 +36,7 @@ export const plantTrials: typeof plantTrialWords = {
     logStep: (number) => `Stufe ${number} eintragen`,
     again: "noch einmal, auf dem Weg nach oben",
     doseAndSetting: (dose, setting) => `${dose}: ${setting}`,
-    outside: { above: "über dem Nachgewiesenen", below: "unter dem Nachgewiesenen" },
+    outside: { above: "über dem nachgewiesenen Bereich", below: "unter dem nachgewiesenen Bereich" },
   },
   log: {
     title: "Betriebsversuche",
@@ -93,7 +93,7 @@ export const plantTrials: typeof plantTrialWords = {
     doseBy: (way) => `Dosis nach: ${way}`,
     counts: "zählt",
     capture: "Abscheidegrad",
-    settled: "Die Dosis, auf die sich dieser Versuch eingestellt hat: zählt für den Übertragungsfaktor",
+    settled: "Die in diesem Versuch eingefahrene Dosis: zählt für den Übertragungsfaktor",
     useAgain: "Diesen Versuch wieder verwenden",
     leaveOut: "Diesen Versuch weglassen",
     removed: (run) => `Betriebsversuch ${run} entfernen`,
@@ -114,7 +114,7 @@ export const plantTrials: typeof plantTrialWords = {
   factor: {
     title: "Übertragungsfaktor",
     factor: "Übertragungsfaktor",
-    none: "Betriebsversuche eintragen und die markieren, bei denen sich der Betrieb eingestellt hat: Der Faktor ist ihre Dosis geteilt durch die Labordosis.",
+    none: "Betriebsversuche eintragen und die markieren, deren Dosis sich eingefahren hat: Der Faktor ist ihre Dosis geteilt durch die Labordosis.",
     inUse: "in Gebrauch",
     notInUse: "nicht in Gebrauch",
     range: (low, high) => `(${low} bis ${high}, 95 % des Mittelwerts)`,
@@ -122,7 +122,7 @@ export const plantTrials: typeof plantTrialWords = {
     scatter: (pct) => `die Versuche streuen um ${pct} %`,
     trial: (run, plant, bench, ratio) => `${run} ${plant} / ${bench} = ${ratio}`,
     unusual:
-      "Außerhalb der üblichen 0,8 bis 1,5 (übliche Praxis, ohne Quelle): prüfen, ob beide Dosen Wirksubstanz sind und nicht Handelsware, und Strom und TR des Zulaufs prüfen.",
+      "Außerhalb der üblichen 0,8 bis 1,5 (übliche Praxis, ohne Quelle): prüfen, ob beide Dosen Wirksubstanz sind und nicht Handelsware, und Zulaufstrom und TR des Zulaufs prüfen.",
     doesNotCount: (run, why) => `${run} zählt nicht: ${why}.`,
     useBench: "Labordosis unverändert verwenden",
     use: "Diesen Faktor für die Einstellungen verwenden",
@@ -147,7 +147,7 @@ export const plantTrials: typeof plantTrialWords = {
     signals: { above: "darüber", below: "darunter", run: "Folge" },
     controlLimits: "Eingriffsgrenzen",
     limits: "Grenzen der Driftüberwachung",
-    formula: "Mitte ± 3 x mittlere gleitende Spannweite / 1.128, aus allen Versuchen vor dem letzten",
+    formula: "Mitte ± 3 x mittlere gleitende Spannweite / 1,128, aus allen Versuchen vor dem letzten",
     before: "Versuche vor dem letzten",
     mean: "ihr Mittelwert",
     meanOfLogs: "Mittelwert ihrer natürlichen Logarithmen",
