@@ -40,7 +40,7 @@ export const sampleRoom: typeof sampleRoomWords = {
   sludge: {
     primary: "Primärschlamm",
     excess: "Überschussschlamm",
-    mixed: "Primär- und Überschussschlamm gemischt",
+    mixed: "Mischschlamm",
     digested: "Faulschlamm",
     aerobic: "aerob stabilisiert",
     flotation: "Flotatschlamm",
