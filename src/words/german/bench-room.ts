@@ -33,7 +33,7 @@ export const benchRoom: typeof benchRoomWords = {
     syringeLimit: "Spritze genau auf, plus oder minus",
     sampleLimit: "Probenvolumen genau auf",
     mixing: "Rühren",
-    rpm: "1/min",
+    rpm: "U/min",
     fast: "Schnelles Rühren",
     fastFor: "Schnelles Rühren, Dauer",
     between: "Zwischen den beiden Polymeren",

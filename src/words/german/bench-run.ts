@@ -25,7 +25,7 @@ export const benchRun: typeof benchRunWords = {
     inject: (letter, ml, stock) =>
       `${ml === null ? "" : `${ml} mL `}Lösung ${letter}${stock === null ? "" : ` (${stock})`} zugeben; Enter im Augenblick der Zugabe`,
     mix: (pace, rpm, seconds) =>
-      `${pace === "slow" ? "Langsam rühren" : pace === "between" ? "Erstes Polymer einrühren" : "Schnell rühren"}${rpm === null ? "" : ` mit ${rpm} 1/min`}${seconds === null ? "" : ` für ${seconds} s`}`,
+      `${pace === "slow" ? "Langsam rühren" : pace === "between" ? "Erstes Polymer einrühren" : "Schnell rühren"}${rpm === null ? "" : ` mit ${rpm} U/min`}${seconds === null ? "" : ` für ${seconds} s`}`,
     pour: (times) => `${times}-mal von Becherglas zu Becherglas umschütten`,
     drain: "Auf das benetzte Sieb gießen; Enter beim Auftreffen",
     drained: (seconds) => `Abgelaufenes Volumen nach ${seconds} s ablesen`,

@@ -53,7 +53,7 @@ export const verdicts: typeof verdictWords = {
   located: (dose, span, unit) => `${dose} ${unit}, ${span}`,
   locatedKnee: (dose, gainPct, span, unit) => `${dose} ${unit} (${gainPct} % des Gewinns), ${span}`,
   tie: (count) => `${counts[count - 2] ?? String(count)} Modelle liegen gleichauf`,
-  mover: (jar) => `Becher ${jar} verschiebt sie am weitesten`,
+  mover: (jar) => `Becher ${jar} hat den größten Einfluss`,
   edge: "das Intervall verlässt die geprüften Dosen, also dort Becher ergänzen",
 };
 

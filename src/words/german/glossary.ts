@@ -12,7 +12,7 @@ import type { glossaryWords } from "../glossary.ts";
  * - draw-down: Auslitern, one of them Auslitermessung; proven: nachgewiesen; good from, to: zulässig von, bis (catch), gilt (dose)
  * - plant run: Betriebsversuch; settled: eingefahren; works, at the plant: Betrieb; return load: Rückbelastung
  * - bound: Schranke; interval: Intervall of one fit, Bereich over several; seed: Startwert; note: Bemerkung
- * - power number: Leistungskennzahl; relief valve: Überdruckventil; licensed engineer: zugelassene Ingenieurfachkraft
+ * - power number: Leistungskennzahl; rpm: U/min; relief valve: Überdruckventil; licensed engineer: zugelassene Ingenieurfachkraft
  *
  * Whoever reads is asked in the infinitive ("Probe eintragen"), and as Sie only where that will not do. Signs: „…“, 2,5 %, 95-%-Band.
  */

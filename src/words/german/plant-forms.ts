@@ -120,7 +120,7 @@ export const plantForms: typeof plantFormWords = {
     tank: "Mischbehälter",
     tankPowerNumber: "Behälterrührer, Leistungskennzahl",
     tankSpeed: "Behälterrührer, Drehzahl",
-    rpm: "1/min",
+    rpm: "U/min",
     tankDiameter: "Behälterrührer, Durchmesser",
     mixerVolume: "Mischer oder Ventil, Volumen",
     pressureDrop: "Druckverlust darüber",

@@ -55,7 +55,7 @@ export const plantTrials: typeof plantTrialWords = {
     doseOf: (run) => `Dosis von ${run}`,
     captureOf: (run) => `Abscheidegrad von ${run}`,
     notYet: "noch nicht",
-    within: (pct) => `innerhalb ${pct} %`,
+    within: (pct) => `bis auf ${pct} %`,
     offBy: (pct) => `${pct} % auseinander`,
     leftOut: "weggelassen",
     forFactor: "für den Faktor",

@@ -1,5 +1,8 @@
 import type { reportWords } from "../report.ts";
 
+/** The sign of a speed comes in English, as signs of units do; German has one of its own. */
+const perMinute = (speed: string) => speed.replace("rpm", "U/min");
+
 export const report: typeof reportWords = {
   titleOf: (study) => `Versuchsbericht: ${study}`,
   invented: "Jede Zahl hier ist erfunden: ein Beispiel",
@@ -138,15 +141,15 @@ export const report: typeof reportWords = {
     mixedAs: (treatment) => `tatsächlich gerührt: ${treatment}`,
     block: (block) => `Block ${block}`,
     roles: { dose: "Dosis", "no-polymer": "ohne Polymer", standard: "Standard", centre: "Mitte" },
-    fast: (speed, time) => `schnell rühren mit ${speed} für ${time}`,
+    fast: (speed, time) => `schnell rühren mit ${perMinute(speed)} für ${time}`,
     between: (time) => `zwischen den Polymeren ${time}`,
-    slow: (speed, time) => `langsam rühren mit ${speed} für ${time}`,
+    slow: (speed, time) => `langsam rühren mit ${perMinute(speed)} für ${time}`,
     pours: (count) => `Umschütten: ${count}`,
     drained: (time) => `abgelaufenes Volumen abgelesen nach ${time}`,
     pressed: (pressure, time) => `gepresst mit ${pressure} für ${time}`,
     noUncertainty: "nicht bekannt: keine Grenze für Spritze, Massen oder TR ist eingetragen",
     uncertainty: (shared, left, own) =>
-      `allen Bechern gemeinsam ${shared} (${left}, sobald sich aufhebt, was der Betrieb ebenso macht), je Becher eigen ${own}; Standardunsicherheiten der Dosis von Polymer A`,
+      `allen Bechern gemeinsam ${shared} (${left}, sobald sich aufhebt, was der Betrieb ebenso macht), je Becher für sich ${own}; Standardunsicherheiten der Dosis von Polymer A`,
   },
   readings: {
     turbidity: "Trübung",

@@ -3,7 +3,7 @@ import type { sampleRoomWords } from "../sample-room.ts";
 export const sampleRoom: typeof sampleRoomWords = {
   start: "Mit der Probe beginnen",
   startWhy:
-    "Jede Dosis ist Polymer je Trockenrückstand, darum kommt zuerst der Trockenrückstand des Schlamms: wo und wann der Schlamm entnommen wurde und die Schalen, die seinen Trockenrückstand ergeben.",
+    "Jede Dosis ist Polymer je Trockenrückstand, darum kommt der Schlamm zuerst: wo und wann er entnommen wurde, und die Schalen, die seinen Trockenrückstand ergeben.",
   addFirst: "Erste Probe hinzufügen",
   add: "Probe hinzufügen",
   title: "Die Probe",
