@@ -14,7 +14,7 @@ export const benchFormulas: typeof benchFormulaWords = {
   },
   makeDown: {
     neatMass: "die Handelsware muss mehr als 0 wiegen",
-    totalMass: "die ganze Lösung muss mehr wiegen als die Handelsware darin",
+    totalMass: "die gesamte Lösung muss mehr wiegen als die Handelsware darin",
     wantedStrength: "die gewünschte Konzentration muss über 0 liegen",
     wantedMass: "die Masse der Lösung muss über 0 liegen",
     tooStrong: (activePct) =>

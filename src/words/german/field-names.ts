@@ -53,7 +53,7 @@ export const fieldNames: Partial<Record<string, string>> = {
   reason: "Begründung",
   productId: "Kennung des Produkts",
   neatMassG: "Masse der Handelsware",
-  totalMassG: "Masse der ganzen Lösung",
+  totalMassG: "Masse der gesamten Lösung",
   solutionDensityKgPerL: "Dichte der Lösung",
   targetActivePct: "gewünschte Konzentration",
   targetTotalG: "gewünschte Masse der Lösung",

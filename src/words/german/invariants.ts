@@ -14,7 +14,7 @@ export const invariants: typeof invariantWords = {
   massOrder: (heavier, heavierG, lighter, lighterG) =>
     `Die Masse „${heavier}“ (${heavierG} g) muss über der Masse „${lighter}“ (${lighterG} g) liegen: beide auf vertauschte Ziffern prüfen.`,
   neatMass: (neatG, totalG) =>
-    `Die Handelsware (${neatG} g) muss weniger wiegen als die ganze Lösung (${totalG} g).`,
+    `Die Handelsware (${neatG} g) muss weniger wiegen als die gesamte Lösung (${totalG} g).`,
   sameStock: "Polymer A und B nennen dieselbe Stammlösung: für eines eine andere wählen.",
   noPolymerJar: (jar) =>
     `Becher ${jar} ist ein Becher ohne Polymer, seine Spritzenvolumina müssen 0 oder leer sein.`,

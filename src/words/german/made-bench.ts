@@ -2,7 +2,7 @@ import type { madeBenchWords } from "../made-bench.ts";
 
 export const madeBench: typeof madeBenchWords = {
   recipe:
-    "Handelsware = gewünschte Konzentration x ganze Lösung / Wirksubstanzanteil; ihr Volumen = Handelsware / Dichte; Wasser = ganze Lösung - Handelsware; als Handelsware = gewünschte Konzentration / Wirksubstanzanteil",
+    "Handelsware = gewünschte Konzentration x gesamte Lösung / Wirksubstanzanteil; ihr Volumen = Handelsware / Dichte; Wasser = gesamte Lösung - Handelsware; als Handelsware = gewünschte Konzentration / Wirksubstanzanteil",
   life: "verwendbar ab = Beginn des Ansetzens + Reifezeit; verwerfen nach = Beginn des Ansetzens + Haltbarkeit",
   designs: {
     geometric: "Dosis i = niedrigste x (höchste / niedrigste)^((i - 1) / (Stufen - 1))",
@@ -21,7 +21,7 @@ export const madeBench: typeof madeBenchWords = {
     "das Doppelte (k = 2) der Wurzel aus der Summe der quadrierten relativen Standardfehler; eine Grenze ± L zählt L / sqrt 3; gemeinsam: Massen und Wirksubstanzanteil der Lösung, Trockenrückstand; je Becher: Spritze, Probenvolumen",
   inputs: {
     wanted: "gewünschte Konzentration",
-    whole: "ganze Lösung",
+    whole: "gesamte Lösung",
     activeShare: "Wirksubstanzanteil",
     density: "Dichte der Handelsware",
     mixed: "Beginn des Ansetzens",
