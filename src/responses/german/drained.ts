@@ -12,7 +12,7 @@ export const responseDrained: DrainedWords = {
   onPaper: (ml, seconds) => `${ml} nach ${seconds}`,
   onScreen: (ml, seconds) => `abgelaufen ${ml} mL nach ${seconds} s`,
   needsTime:
-    "Zuerst die Entwässerungszeit der Reihe eintragen: ein abgelaufenes Volumen gilt nur mit seiner Zeit.",
+    "Zuerst die Entwässerungszeit der Reihe eintragen: Ein abgelaufenes Volumen gilt nur mit seiner Zeit.",
   needsFileTime:
     "braucht die Zeit, nach der abgelesen wurde: eine Spalte drained_at_s hinzufügen oder im Labor die Entwässerungszeit der Reihe eintragen.",
   slot: "abgelaufenes Volumen",

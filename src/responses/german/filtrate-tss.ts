@@ -22,7 +22,7 @@ export const responseFiltrateTss: FiltrateTssWords = {
   dishOnScreen: (tare, volume, dry, mgPerL) =>
     `Filter ${tare} g, ${volume === null ? "nicht filtriert" : `${volume} mL`}, ${dry === null ? "im Ofen" : `${dry} g`}${mgPerL === null ? "" : `: ${mgPerL} mg/L`}`,
   slot: "abfiltrierbare Stoffe im Filtrat",
-  group: "eine TSS mit Filter",
+  group: "die TSS mit Filter",
   fields: {
     filtrate_tss_mg_per_l: "abfiltrierbare Stoffe im Filtrat, mg/L",
     filtrate_dish_tare_g: "abfiltrierbare Stoffe: leerer Filter, g",

@@ -14,7 +14,7 @@ export const responseFlocGrade: FlocGradeWords = {
 
 export const responseFlocLooks: typeof flocWords = {
   1: "keine Flocke, trüb",
-  2: "Stecknadelflocke, noch trüb",
+  2: "stecknadelkopfgroße Flocke, noch trüb",
   3: "kleine Flocke, Wasser leicht trüb",
   4: "klares Wasser zwischen fester Flocke",
   5: "große feste Flocke, sofort klar",

@@ -3,7 +3,7 @@ import type { TurbidityWords } from "../turbidity.ts";
 export const responseTurbidity: TurbidityWords = {
   label: "Trübung",
   column: "Trübung",
-  ask: "Küvette umschwenken und die Trübung nach festen 10 bis 30 s ablesen",
+  ask: "Küvette über Kopf wenden und die Trübung immer nach derselben Zeit (10 bis 30 s) ablesen",
   overRange: (high) => `Das Gerät misst bis ${high}: >${high} eintragen oder verdünnen.`,
   form: "Trübung einer Verdünnung",
   formStandard: "Standard Methods 2130 B; nicht linear, deshalb steht die Verdünnung daneben",
@@ -16,7 +16,7 @@ export const responseTurbidity: TurbidityWords = {
     `Trübung ${shown} ${unit}, ${dilution}fach verdünnt: ${made}`,
   slot: "Trübung",
   otherUnit: (series, unit) =>
-    `die Reihe ${series} führt die Trübung in ${unit}: die Einheiten sind verschieden.`,
+    `die Reihe ${series} führt die Trübung in ${unit}: Die Einheiten sind verschieden.`,
   dilutionAlone: "hat keine abgelesene Trübung (turbidity_shown) neben sich.",
   needsDilution: "ist leer: 1 eintragen, wo die Probe nicht verdünnt wurde.",
   fields: {

@@ -14,7 +14,7 @@ export const benchFormulas: typeof benchFormulaWords = {
   },
   makeDown: {
     neatMass: "die Handelsware muss mehr als 0 wiegen",
-    totalMass: "die ganze Lösung muss mehr wiegen als die Handelsware darin",
+    totalMass: "die gesamte Lösung muss mehr wiegen als die Handelsware darin",
     wantedStrength: "die gewünschte Konzentration muss über 0 liegen",
     wantedMass: "die Masse der Lösung muss über 0 liegen",
     tooStrong: (activePct) =>
@@ -38,7 +38,7 @@ export const benchFormulas: typeof benchFormulaWords = {
   filtration: {
     suspendedSolids: "die abfiltrierbaren Stoffe müssen über 0 liegen",
     waterSlower:
-      "der Schlamm kann auf demselben Papier nicht schneller entwässern als Wasser: Blindwert des Wassers prüfen",
+      "der Schlamm kann auf demselben Papier nicht schneller entwässern als Wasser: Wasserblindwert prüfen",
     fewVolumes: "im geraden Teil werden mindestens drei Volumina gebraucht",
     sameVolumes: "die Volumina müssen sich unterscheiden",
     notCake: "t/V steigt nicht mit V: Das ist keine Kuchenfiltration",

@@ -6,8 +6,8 @@ export const benchPlan: typeof benchPlanWords = {
   designs: {
     factorial: "3 × 3 mit Mittelpunkten",
     composite: "zentral zusammengesetzt",
-    ladders: "Leitern: A fest, B variiert",
-    ladder: "geometrische Leiter",
+    ladders: "Dosisleitern: A fest, B variiert",
+    ladder: "geometrische Dosisleiter",
     bracket: "um einen Schätzwert herum",
   },
   entries: {

@@ -2,7 +2,7 @@ import type { benchRunWords } from "../bench-run.ts";
 import { counted } from "../language.ts";
 
 export const benchRun: typeof benchRunWords = {
-  name: "Durchführung der Becher",
+  name: "Abarbeiten der Becher",
   timer: "Zeitmesser",
   jar: (jar) => `Becher ${jar}`,
   position: (position, count) => `Platz ${position} von ${count}`,
@@ -21,11 +21,11 @@ export const benchRun: typeof benchRunWords = {
   },
   task: {
     measure: (sampleMl, blankWaterMl) =>
-      `Eimer umschwenken, dann ${sampleMl === null ? "den Schlamm" : `${sampleMl} mL Schlamm`}${blankWaterMl === null ? "" : ` und ${blankWaterMl} mL Ausgleichswasser`} abmessen`,
+      `Eimer über Kopf wenden, dann ${sampleMl === null ? "den Schlamm" : `${sampleMl} mL Schlamm`}${blankWaterMl === null ? "" : ` und ${blankWaterMl} mL Ausgleichswasser`} abmessen`,
     inject: (letter, ml, stock) =>
       `${ml === null ? "" : `${ml} mL `}Lösung ${letter}${stock === null ? "" : ` (${stock})`} zugeben; Enter im Augenblick der Zugabe`,
     mix: (pace, rpm, seconds) =>
-      `${pace === "slow" ? "Langsam rühren" : pace === "between" ? "Erstes Polymer einrühren" : "Schnell rühren"}${rpm === null ? "" : ` mit ${rpm} 1/min`}${seconds === null ? "" : ` für ${seconds} s`}`,
+      `${pace === "slow" ? "Langsam rühren" : pace === "between" ? "Erstes Polymer einrühren" : "Schnell rühren"}${rpm === null ? "" : ` mit ${rpm} U/min`}${seconds === null ? "" : ` für ${seconds} s`}`,
     pour: (times) => `${times}-mal von Becherglas zu Becherglas umschütten`,
     drain: "Auf das benetzte Sieb gießen; Enter beim Auftreffen",
     drained: (seconds) => `Abgelaufenes Volumen nach ${seconds} s ablesen`,
@@ -94,7 +94,7 @@ export const benchRun: typeof benchRunWords = {
     none: "ohne",
     leftOut: "entfällt",
     now: "jetzt",
-    read: "gelesen",
+    read: "abgelesen",
     begun: "begonnen",
     toRun: "offen",
   },
@@ -105,8 +105,8 @@ export const benchRun: typeof benchRunWords = {
     left: (count) => `${count === 1 ? "Bei 1 Becher" : `Bei ${count} Bechern`} fehlt noch etwas`,
     lacking: (jars) => `Es fehlt noch ein Schritt oder eine Ablesung: Becher ${jars}.`,
     goOn: "Mit diesen weitermachen",
-    allRead: (count) => `Alle ${count} Becher sind abgelesen`,
-    leftOut: (count) => (count === 1 ? "1 ist weggelassen." : `${count} sind weggelassen.`),
+    allRead: (count) => (count === 1 ? "Der Becher ist abgelesen" : `Alle ${count} Becher sind abgelesen`),
+    leftOut: (count) => `${count} Becher ${count === 1 ? "ist" : "sind"} weggelassen.`,
     drying: (count) =>
       `${counted(count, "Becher wartet", "Becher warten")} auf eine Trockenmasse aus dem Ofen.`,
     weigh: "Trockenmassen wiegen",

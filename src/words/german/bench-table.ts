@@ -3,10 +3,10 @@ import { counted } from "../language.ts";
 
 export const benchTable: typeof benchTableWords = {
   name: "Name",
-  runningOrder: "Reihenfolge",
+  // Soft hyphens: these words stand in narrow table heads.
+  runningOrder: "Reihen\u00ADfolge",
   plannedDose: (letter) => `geplante Dosis ${letter}`,
   syringe: (letter) => `Spritze ${letter}`,
-  // A soft hyphen: the word stands in a narrow table head.
   blankWater: "Ausgleichs\u00ADwasser",
   roles: { "no-polymer": "ohne Polymer", dose: "", standard: "Standard", centre: "Mitte" },
   reads: (count) => counted(count, "Ablesung", "Ablesungen"),

@@ -12,11 +12,11 @@ export const cautions: typeof cautionWords = {
   },
   plant: {
     valves:
-      "Vor dem Start einer Pumpe prüfen, dass saug- und druckseitige Ventile offen sind: Eine Verdrängerpumpe gegen ein geschlossenes Ventil lässt etwas bersten. Das Überdruckventil muss eingebaut und an eine sichere Stelle abgeleitet sein.",
+      "Vor dem Start einer Pumpe prüfen, dass die saug- und druckseitigen Ventile offen sind: Eine Verdrängerpumpe gegen ein geschlossenes Ventil bringt etwas zum Bersten. Das Überdruckventil muss eingebaut und an eine sichere Stelle abgeleitet sein.",
     lockOut:
       "Vor dem Öffnen von Pumpe, Band, Walze oder Schnecke abschalten, gegen Wiedereinschalten sichern und kennzeichnen. Leitungen unter Druck entspannen. Auf drehende Teile achten.",
     slippery: "Verschüttetes Polymer ist äußerst rutschig: Tropfen an der Auslitersäule auffangen.",
     figures:
-      "Diese Zahlen sind eine Empfehlung, zu prüfen durch eine verantwortliche, befugte Fachingenieurin oder einen Fachingenieur und durch die Lieferanten von Maschine und Produkt. Sicherheitsdatenblatt, örtliche Vorschriften und fachkundige Praxis gehen vor.",
+      "Diese Zahlen sind eine Empfehlung, zu prüfen durch eine verantwortliche, zugelassene Ingenieurfachkraft und durch die Lieferanten von Maschine und Produkt. Sicherheitsdatenblatt, örtliche Vorschriften und das Urteil zugelassener Fachkräfte gehen vor.",
   },
 };

@@ -58,8 +58,8 @@ export const charts: typeof chartWords = {
   },
   target: {
     line: (target) => `Ziellinie, ${target}`,
-    hint: "Ziehen oder mit den Pfeiltasten verschieben, um den Zielwert zu ändern; die Eingabetaste behält ihn, Esc nimmt ihn zurück",
-    keys: "Die Eingabetaste behält ihn, Esc nimmt ihn zurück.",
+    hint: "Ziehen oder mit den Pfeiltasten verschieben, um den Zielwert zu ändern; Enter behält ihn, Esc nimmt ihn zurück",
+    keys: "Enter behält ihn, Esc nimmt ihn zurück.",
     and: (spans) => spans.join(" und "),
     held: (target, spans) => `${target}: eingehalten von ${spans}`,
     heldNowhere: (target) => `${target}: bei keiner geprüften Dosis eingehalten`,

@@ -25,7 +25,7 @@ export const choiceChain: typeof choiceChainWords = {
     "Überdosierung nicht bepreist: Der Abscheidegrad wurde nicht abgelesen, eine Konstante steht an seiner Stelle.",
   ofSeries: (series, why) => `${series}: ${why}`,
   noDisposal: (series) =>
-    `${series}: Die Entsorgung lässt sich nicht bepreisen, denn Kuchen oder Abscheidegrad wurden dort nicht abgelesen: Abscheidegrad eintragen, wo er nicht abgelesen wurde.`,
+    `${series}: Die Entsorgung lässt sich nicht bepreisen, denn Kuchen-TR oder Abscheidegrad wurde dort nicht abgelesen: Abscheidegrad eintragen, wo er nicht abgelesen wurde.`,
   noLimitJudged: (series) => `${series}: Dort lässt sich kein Grenzwert dieses Vergleichs beurteilen.`,
   noPolymerPrice: (series) => `${series}: Einem Polymer fehlt Preis oder Wirksubstanzanteil.`,
   noPrice: (series) => `${series}: Dem Polymer fehlt Preis oder Wirksubstanzanteil.`,

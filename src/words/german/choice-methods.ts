@@ -10,7 +10,7 @@ export const choiceMethods: typeof choiceMethodWords = {
   cost: {
     what: "Kosten je Tonne Trockenrückstand",
     formula:
-      "D x Preis / Wirksubstanzanteil + Abscheidegrad / Kuchen-TR x Entsorgung + (1 - Abscheidegrad) x Rücklauf",
+      "D x Preis / Wirksubstanzanteil + Abscheidegrad / Kuchen-TR x Entsorgung + (1 - Abscheidegrad) x Rückbelastung",
     source: "Massenbilanz, unabhängig nachgerechnet",
   },
   desirability: {
@@ -19,16 +19,16 @@ export const choiceMethods: typeof choiceMethodWords = {
     source: "Derringer und Suich 1980 (aus dem Gedächtnis)",
   },
   chanceToMiss: {
-    what: "Wahrscheinlichkeit, einen Grenzwert zu verfehlen",
+    what: "Verfehlungsrisiko eines Grenzwerts",
     formula:
       "Anteil simulierter neuer Becher jenseits des Grenzwerts: Parameter aus ihrer gemeinsamen Verteilung, die Streuung der Becher, der gemeinsame Maßstabsfehler aller Becher, die eingetragene Drift",
-    source: "Simulation aus fester Startzahl",
+    source: "Simulation mit festem Startwert",
   },
   compare: {
     what: "Vergleich bei gleichen Grenzwerten und Ersparnis gegenüber der heutigen Dosis",
     formula:
       "jede Möglichkeit bei ihrer eigenen günstigsten Dosis innerhalb derselben Grenzwerte; Anteil der simulierten Kosten, in dem sie die günstigste ist; eine Ersparnis wird bei beiden Dosen aus denselben simulierten Kurven abgelesen",
-    source: "Simulation aus fester Startzahl",
+    source: "Simulation mit festem Startwert",
   },
   nextJars: {
     what: "Nächste Becher",
@@ -39,7 +39,7 @@ export const choiceMethods: typeof choiceMethodWords = {
   quotedDose: {
     what: "Bereich der Dosis, die dem Betrieb genannt wird",
     formula:
-      "die halbe Breite der Anpassung und das Doppelte des gemeinsamen relativen Fehlers mal Dosis, quadratisch addiert; vom gemeinsamen Fehler nur, was der Betrieb nicht wiederholt",
+      "das halbe Intervall der Anpassung und das Doppelte des gemeinsamen relativen Fehlers mal Dosis, quadratisch addiert; vom gemeinsamen Fehler nur, was der Betrieb nicht wiederholt",
     source: "JCGM 100 für die Summe (Abschnitt aus dem Gedächtnis), unabhängig nachgerechnet",
   },
 };

@@ -15,7 +15,7 @@ export const choice: typeof choiceWords = {
   enterPrice: "Zuerst Preis und Wirksubstanzanteil des Polymers eintragen.",
   onlyPolymerPriced:
     "Nur das Polymer hat einen Preis, deshalb ist die niedrigste geprüfte Dosis die günstigste: einen Entsorgungspreis eintragen.",
-  noneNear: "Keine Dosis innerhalb der Grenzwerte kommt auf 1 % an die niedrigsten Kosten heran.",
+  noneNear: "Keine Dosis innerhalb der Grenzwerte kommt bis auf 1 % an die niedrigsten Kosten heran.",
   desirability: (overall) => `Gesamte Erwünschtheit ${overall}.`,
   undesirable: "Bei jeder Dosis steht mindestens ein Wunsch auf seinem schlechtesten Wert.",
   neverMet: (limit) =>

@@ -10,13 +10,13 @@ export const curveMethods: typeof curveMethodWords = {
   models: {
     what: "Modelle",
     formula:
-      "konstant; b0 + b1 x; b0 + b1 x + b2 x^2 und mit b3 x^3, in Dosis oder ln Dosis; Anfang + Gewinn (1 - e^(-Rate x)); oben - Steigung max(0, Knick - x); Grund - Tiefe e^(-(x - Mitte)^2 / (2 Breite^2)); unten + (oben - unten) / (1 + e^(-Steilheit (x - Mitte))); unten + (oben - unten) / (1 + (ed50 / x)^Steigung)",
+      "konstant; b0 + b1 x; b0 + b1 x + b2 x^2 und mit b3 x^3, in Dosis oder ln Dosis; Anfang + Gewinn (1 - e^(-Rate x)); Höhe - Steigung max(0, Knick - x); Grund - Tiefe e^(-(x - Mitte)^2 / (2 Breite^2)); unten + (oben - unten) / (1 + e^(-Steilheit (x - Mitte))); unten + (oben - unten) / (1 + (ed50 / x)^Steigung)",
     source: "Formen aus dem Lehrbuch",
   },
   band: {
     what: "Angepasster Wert bei einer Dosis, seine Schranken, Residuen",
     formula:
-      "angepasst ± t(n - p) x Standardfehler des angepassten Mittels (Gradient der Kurve, Kovarianz ihrer Parameter), auf der Skala der Anpassung und zurückgerechnet; jede Schranke einseitig 95 %; Residuen durch s = Wurzel(rss / (n - p))",
+      "angepasst ± t(n - p) x Standardfehler des angepassten Mittels (Gradient der Kurve, Kovarianz ihrer Parameter), auf der Skala der Anpassung und zurückgerechnet; jede Schranke einseitig 95 %; Residuen durch s = sqrt(rss / (n - p))",
     source: "übliche Statistik, für eine Gerade unabhängig nachgerechnet",
   },
   choiceOfModel: {
@@ -28,7 +28,7 @@ export const curveMethods: typeof curveMethodWords = {
   interval: {
     what: "Intervall einer besten Dosis",
     formula:
-      "Profil der Quadratsumme bei F(1, n - p), 95 %; für eine Parabel dasselbe wie nach Fieller; daneben nach der Delta-Methode und durch Wiederziehen von Resten oder Bechern; der Bereich deckt alle gleich guten Modelle",
+      "Profil der Quadratsumme bei F(1, n - p), 95 %; für eine Parabel dasselbe wie nach Fieller; daneben nach der Delta-Methode und durch Wiederziehen von Residuen oder Bechern; der Bereich deckt alle gleich guten Modelle",
     source: "Fieller 1954 (aus dem Gedächtnis); Überdeckung von diesem Projekt simuliert",
   },
   knee: {
@@ -40,7 +40,7 @@ export const curveMethods: typeof curveMethodWords = {
   outliers: {
     what: "Ausreißer, Einfluss, Drift",
     formula:
-      "extern studentisierter Rest jenseits von t bei 5 % über alle Becher (Bonferroni); Verschiebung der besten Dosis ohne jeden einzelnen Becher; eine robuste Anpassung mit Tukeys Bisquare daneben; Reste gegen die Reihenfolge bei 1 %",
+      "extern studentisiertes Residuum jenseits von t bei 5 % über alle Becher (Bonferroni); Verschiebung der besten Dosis ohne jeden einzelnen Becher; eine robuste Anpassung mit Tukeys Bisquare daneben; Residuen gegen die Reihenfolge bei 1 %",
     source: "übliche Statistik; Beaton und Tukey 1974 (aus dem Gedächtnis)",
   },
   surface: {

@@ -27,7 +27,7 @@ export const verdicts: typeof verdictWords = {
   fewDoses: (doses) =>
     `${doses} ${doses === 1 ? "einzelne Dosis ist" : "verschiedene Dosen sind"} zu wenig, um eine Kurve von Streuung zu unterscheiden: mindestens sechs Dosen fahren, einige davon doppelt.`,
   fewJars: (jars) =>
-    `${jars} Becher sind zu wenig, um eine Kurve von Streuung zu unterscheiden: mindestens sechs Dosen fahren, einige davon doppelt.`,
+    `${jars} Becher ${jars === 1 ? "ist" : "sind"} zu wenig, um eine Kurve von Streuung zu unterscheiden: mindestens sechs Dosen fahren, einige davon doppelt.`,
   masked:
     "Ein Ausreißer verdeckt, dass kein Modell durch die Dosen geht: diesen Becher wiederholen, dann neu ansehen.",
   noModel:
@@ -53,7 +53,7 @@ export const verdicts: typeof verdictWords = {
   located: (dose, span, unit) => `${dose} ${unit}, ${span}`,
   locatedKnee: (dose, gainPct, span, unit) => `${dose} ${unit} (${gainPct} % des Gewinns), ${span}`,
   tie: (count) => `${counts[count - 2] ?? String(count)} Modelle liegen gleichauf`,
-  mover: (jar) => `Becher ${jar} bewegt es am meisten`,
+  mover: (jar) => `Becher ${jar} hat den größten Einfluss`,
   edge: "das Intervall verlässt die geprüften Dosen, also dort Becher ergänzen",
 };
 
@@ -62,11 +62,11 @@ const turns = { minimum: "ein Minimum", maximum: "ein Maximum", saddle: "ein Sat
 export const surfaceVerdicts: typeof surfaceWords = {
   pair: (a, b, unit) => `A ${a} und B ${b} ${unit}`,
   fewPairs: (pairs, jars) =>
-    `${pairs} Dosispaare in ${jars} Bechern sind zu wenig für eine Fläche: Ein Plan drei mal drei mit wiederholter Mitte genügt.`,
+    `${pairs === 1 ? "1 Dosispaar" : `${pairs} Dosispaare`} in ${jars} Bechern ${pairs === 1 ? "ist" : "sind"} zu wenig für eine Fläche: Ein Plan 3 × 3 mit wiederholtem Mittelpunkt genügt.`,
   fewLines:
     "Diese Dosispaare liegen auf zu wenigen Linien, um A von B zu unterscheiden: beide auch dazwischen verändern.",
   misses:
-    "Die Fläche verfehlt die Dosen stärker, als die Wiederholungen streuen: die entferntesten Becher prüfen.",
+    "Die Fläche verfehlt die Dosen stärker, als die Wiederholungen streuen: die Becher prüfen, die am weitesten abliegen.",
   noEffect: (response) =>
     `${response}: keine Änderung mit einer der beiden Dosen, die über die Streuung hinausgeht.`,
   noCurvature: (response) => `${response}: keine Krümmung, an der sich ein Optimum festmachen lässt.`,

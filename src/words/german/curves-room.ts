@@ -16,7 +16,7 @@ export const curvesRoom: typeof curvesRoomWords = {
   outlierHigh: (jar) =>
     `Becher ${jar} liegt über der Kurve: zu wenig in der Spritze, aufgewirbelte Feinstoffe oder zu spät abgelesen. Wiederholen oder mit Begründung weglassen.`,
   outlierLow: (jar) =>
-    `Becher ${jar} liegt unter der Kurve: doppelte Dosis, Ablesung eines anderen Bechers oder eine Küvette, die sich abgesetzt hatte. Wiederholen oder mit Begründung weglassen.`,
+    `Becher ${jar} liegt unter der Kurve: doppelte Dosis, Ablesung eines anderen Bechers oder eine Küvette, deren Inhalt sich abgesetzt hatte. Wiederholen oder mit Begründung weglassen.`,
   mover: (jar, dose, shift) =>
     `Ohne Becher ${jar} wäre die Dosis ${dose} (${shift}); kein anderer Becher verschiebt sie so weit.`,
   next: {
@@ -42,14 +42,14 @@ export const curvesRoom: typeof curvesRoomWords = {
     title: "Residuen",
     against: "Residuen aufgetragen über",
     againstDose: "über der Dosis",
-    againstOrder: "über der Laufreihenfolge",
+    againstOrder: "über der Reihenfolge",
     ofDose: (model) => `Residuen (${model}) über der Dosis`,
-    ofOrder: (model) => `Residuen (${model}) über der Laufreihenfolge`,
+    ofOrder: (model) => `Residuen (${model}) über der Reihenfolge`,
     drawing: (beyond, jars) => `In Standardabweichungen: ${beyond} von ${jars} Bechern jenseits von 2.`,
     point: (jar, deviations, at) => `Becher ${jar} bei ${at}: ${deviations} Standardabweichungen`,
     twoDeviations: "2 Std.-Abw.",
     note: (model) => `${model}, in Standardabweichungen der Streuung; etwa 1 von 20 liegt jenseits von 2.`,
-    order: "Laufreihenfolge",
+    order: "Reihenfolge",
     deviations: "Standardabweichungen",
     jar: (jar) => `Becher ${jar}`,
   },

@@ -61,7 +61,7 @@ export const doseRoom: typeof doseRoomWords = {
     cake: "Kuchen, %",
     capture: "Ab\u00adscheide\u00adgrad, %",
     edge: "bis zur nächsten Grenze",
-    miss: "Risiko zu verfehlen",
+    miss: "Verfehlungs\u00adrisiko",
     againstToday: "gegen heute",
     lookHead: "diese Dosis ansehen",
     lookAt: (rule) => `Ansehen: ${rule}`,
@@ -104,7 +104,7 @@ export const doseRoom: typeof doseRoomWords = {
     bounds: "einseitige 95-%-Schranken",
     limit: "Grenzwert",
     costParts: (polymerA, polymerB, disposal) => `A ${polymerA}, B ${polymerB}, Entsorgung ${disposal}`,
-    overDose: "Überdosierung ohne Preis",
+    overDose: "Überdosierung nicht bepreist",
     move: "Das Paar auf den Höhenlinien im Raum Kurven verschieben oder daneben eintippen.",
   },
   pick: {
@@ -117,7 +117,7 @@ export const doseRoom: typeof doseRoomWords = {
     doseB: "Dosis B, Wirksubstanz",
     dose: "Dosis, Wirksubstanz",
     goodTo: (width) =>
-      `Gilt auf ± ${width} (95 %): das Intervall der Anpassung, wo die Regel eines hat, mit dem allen Bechern gemeinsamen Fehler.`,
+      `Genau auf ± ${width} (95 %): das Intervall der Anpassung, wo die Regel eines hat, mit dem allen Bechern gemeinsamen Fehler.`,
     quoted: "Bereich der genannten Dosis",
     quotedFormula:
       "halbes Intervall der Anpassung und 2 x der allen Bechern gemeinsame relative Fehler x Dosis, quadratisch addiert (k = 2)",
@@ -129,7 +129,7 @@ export const doseRoom: typeof doseRoomWords = {
     withdrawNow: "Mit dieser Begründung zurückziehen",
     approve: "Diese Dosis freigeben",
     recommendation:
-      "Eine Empfehlung, zu prüfen durch einen verantwortlichen, zugelassenen Ingenieur und die Lieferanten.",
+      "Eine Empfehlung, zu prüfen durch eine verantwortliche, zugelassene Ingenieurfachkraft und die Lieferanten.",
     sayWhy: "Begründen, warum diese Dosis: Die Begründung bleibt für immer dabei.",
     enterName: "Eine Dosis wird mit Namen freigegeben: den eigenen eintragen.",
     withdrawNeeds: "Auch das Zurückziehen braucht eine Begründung und einen Namen.",
@@ -167,7 +167,7 @@ export const doseRoom: typeof doseRoomWords = {
     pickPump: "Die Pumpe wählen, deren Einstellung bekannt ist.",
     noLine: (pump, why) => `${pump}: ${why}`,
     enterAll: "Einstellung, Zulaufstrom und dessen TR eintragen.",
-    outside: "Diese Einstellung liegt außerhalb der durch Auslitern nachgewiesenen.",
+    outside: "Diese Einstellung liegt außerhalb des durch Auslitern nachgewiesenen Bereichs.",
     missing: "Die Dichte des Schlamms, die Dichte des Produkts oder sein Wirksubstanzanteil fehlt.",
   },
 };

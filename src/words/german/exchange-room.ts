@@ -28,7 +28,7 @@ export const exchangeRoom: typeof exchangeRoomWords = {
   readingFile: "Die Datei wird gelesen…",
   readingRows: "Die Zeilen werden gelesen…",
   rowsRead: (done, total) => `Die Zeilen werden gelesen: ${done} von ${total}.`,
-  recordsTried: (done, total) => `Die Becher werden an der Studie probiert: ${done} von ${total} Einträgen.`,
+  recordsTried: (done, total) => `Die Becher werden probeweise eingetragen: ${done} von ${total} Einträgen.`,
   tooLarge: (megabytes) =>
     `Diese Datei ist größer als ${megabytes} MB. Nur die Zeilen der Becher behalten oder die Datei teilen.`,
   notReadable: "Diese Datei ließ sich nicht lesen: nachsehen, ob ein anderes Programm sie offen hält.",
@@ -72,7 +72,7 @@ export const exchangeRoom: typeof exchangeRoomWords = {
       jar: "Der Becher",
       filtrate: "Das Filtrat",
       drainageAndCake: "Entwässerung und Kuchen",
-      reasonsAndNotes: "Gründe und Notizen zu Ablesungen",
+      reasonsAndNotes: "Gründe und Bemerkungen zu Ablesungen",
     },
     doseA: "Dosis von Polymer A",
     doseB: "Dosis von Polymer B",
@@ -113,8 +113,8 @@ export const exchangeRoom: typeof exchangeRoomWords = {
         ...newSeries.map((name) => `in der neuen Reihe ${name}`),
         ...intoSeries.map((name) => `in Reihe ${name}`),
       ].join(" und ");
-      const many = added === rows ? "alle" : `${added} davon`;
-      return `${rowsOf(rows)} in der Datei, ${many} würden hinzugefügt: ${jarsAndReadings}, ${where}.`;
+      const many = added !== rows ? `${added} davon` : rows === 1 ? "sie" : "alle";
+      return `${rowsOf(rows)} in der Datei, ${many} ${added === 1 ? "würde" : "würden"} hinzugefügt: ${jarsAndReadings}, ${where}.`;
     },
     badRows: (rows) =>
       rows === 1
@@ -140,7 +140,7 @@ export const exchangeRoom: typeof exchangeRoomWords = {
     allSeries: "alle Reihen",
     csv: "Becher und Ablesungen als CSV",
     csvWhat:
-      "Eine Tabelle mit Einheiten in den Spaltenköpfen, mit dem Dezimalzeichen der Studie. Der Import hier liest sie zurück, nur nicht die Zeitpunkte des Mischens. Wörter, die eine Tabellenkalkulation als Formel ausführen würde, bekommen einen Apostroph davor.",
+      "Eine Tabelle mit Einheiten in den Spaltenköpfen, mit dem Dezimalzeichen der Studie. Der Import hier liest sie zurück, nur nicht die Zeitpunkte des Rührens. Texte, die eine Tabellenkalkulation als Formel ausführen würde, bekommen einen Apostroph davor.",
     workbook: "Ganze Studie als Arbeitsmappe (.xlsx)",
     workbookWhat: "Ein Blatt je Art von Eintrag, die Becher zuerst.",
     json: "Ganze Studie als JSON",
@@ -150,7 +150,7 @@ export const exchangeRoom: typeof exchangeRoomWords = {
     workingOut: (done, total) => `Die Becher werden berechnet: ${done} von ${total}.`,
     linesWritten: (done, total) => `Die Datei wird geschrieben: ${done} von ${total} Zeilen.`,
     cancelled: "Abgebrochen. Es wurde keine Datei geschrieben.",
-    given: (file) => `${file} liegt bei Ihren Downloads.`,
+    given: (file) => `${file} liegt jetzt bei den Downloads.`,
     fallbackName: "Studie",
   },
 };

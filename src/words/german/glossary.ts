@@ -1,5 +1,21 @@
 import type { glossaryWords } from "../glossary.ts";
 
+/**
+ * The words here, and one German word for each other thing that is spoken of in many places:
+ *
+ * - TS, dry solids: Trockenrückstand (TR); volatile share: Glühverlust, in table heads oTR; feed solids as TS: TR des Zulaufs;
+ *   suspended solids: abfiltrierbare Stoffe, where short TSS; solids of either kind: Feststoff; spread on land: Trockenmasse
+ * - active: Wirksubstanz (WS); neat, as supplied: Handelsware; strength of a solution: Konzentration
+ * - jar: Becher; series: Reihe; response: Messgröße; reading: Ablesung; run the jars: Becher abarbeiten; ladder: Dosisleiter
+ * - make-down: Ansetzen, Ansatz; its unit: Ansetzanlage; mixing started: Beginn des Ansetzens; carrier water: Nachverdünnungswasser
+ * - feed flow: Zulaufstrom; pump flow: Förderstrom; rates: Mengenströme; dry-solids load: TR-Fracht; loading: Belastung
+ * - draw-down: Auslitern, one of them Auslitermessung; proven: nachgewiesen; good from, to: zulässig von, bis (catch), gilt (dose)
+ * - plant run: Betriebsversuch; settled: eingefahren; works, at the plant: Betrieb; return load: Rückbelastung
+ * - bound: Schranke; interval: Intervall of one fit, Bereich over several; seed: Startwert; note: Bemerkung
+ * - power number: Leistungskennzahl; rpm: U/min; relief valve: Überdruckventil; licensed engineer: zugelassene Ingenieurfachkraft
+ *
+ * Whoever reads is asked in the infinitive ("Probe eintragen"), and as Sie only where that will not do. Signs: „…“, 2,5 %, 95-%-Band.
+ */
 export const glossary: typeof glossaryWords = {
   "active share": {
     term: "Wirksubstanzanteil",
@@ -11,7 +27,7 @@ export const glossary: typeof glossaryWords = {
   },
   "bench-to-plant factor": {
     term: "Übertragungsfaktor",
-    means: "Die Dosis, bei der der Betrieb blieb, geteilt durch die Dosis, die die Becher ergaben.",
+    means: "Die im Betrieb eingefahrene Dosis, geteilt durch die Dosis, die die Becher ergaben.",
   },
   "blank water": {
     term: "Ausgleichswasser",
@@ -41,7 +57,7 @@ export const glossary: typeof glossaryWords = {
   "confidence band": { term: "Vertrauensband", means: "Wo die wahre Kurve erwartet wird, mit 95 %." },
   "control limits": {
     term: "Eingriffsgrenzen",
-    means: "Grenzen, in denen gewöhnliche Läufe allein durch Zufall schwanken.",
+    means: "Grenzen, in denen Routineversuche allein durch Zufall schwanken.",
   },
   CST: {
     term: "CST",
@@ -49,12 +65,13 @@ export const glossary: typeof glossaryWords = {
       "Kapillare Fließzeit: wie lange Wasser braucht, um in einem Papier von einer Marke zur nächsten zu wandern.",
   },
   "cylinder band": {
-    term: "Zylinderband",
-    means: "In welchem Band ein Auslitern im Messzylinder liegen darf, wenn die Pumpe ihrer Geraden folgt.",
+    term: "Messzylinderband",
+    means:
+      "In welchem Band eine Auslitermessung im Messzylinder liegen darf, wenn die Pumpe ihrer Geraden folgt.",
   },
   dose: {
     term: "Dosis",
-    means: "Kilogramm Wirksubstanz je Tonne Trockenrückstand, wenn nichts anderes dabeisteht.",
+    means: "Kilogramm Wirksubstanz (WS) je Tonne Trockenrückstand (TR), wenn nichts anderes dabeisteht.",
   },
   "drained volume": {
     term: "abgelaufenes Volumen",
@@ -80,10 +97,11 @@ export const glossary: typeof glossaryWords = {
   },
   "flow per setting": {
     term: "Förderstrom je Einstellung",
-    means: "Was eine Pumpe bei jeder Einstellung am Bedienfeld fördert: die Gerade durch ihr Auslitern.",
+    means:
+      "Was eine Pumpe bei jeder Einstellung am Bedienfeld fördert: die Gerade durch ihre Auslitermessungen.",
   },
   "guard band": {
-    term: "Schutzabstand",
+    term: "Sicherheitsabstand",
     means: "Abstand, der zu der Kante gehalten wird, an der ein Grenzwert verfehlt wird.",
   },
   interval: { term: "Intervall", means: "Die Dosen, die die Ablesungen nicht ausschließen, mit 95 %." },
@@ -101,7 +119,7 @@ export const glossary: typeof glossaryWords = {
   },
   plateau: { term: "Plateau", means: "Wo eine Messgröße gleich bleibt, obwohl die Dosis weiter steigt." },
   "proven range": {
-    term: "belegter Bereich",
+    term: "nachgewiesener Bereich",
     means: "Die Einstellungen, zwischen denen ausgelitert wurde; darüber hinaus wird nichts angeboten.",
   },
   "re-read": {
@@ -137,7 +155,7 @@ export const glossary: typeof glossaryWords = {
     term: "Stellbereich",
     means: "Der höchste Förderstrom einer Pumpe geteilt durch ihren niedrigsten.",
   },
-  "water blank": { term: "Wasserwert", means: "Wasser, auf demselben CST-Papier gemessen." },
+  "water blank": { term: "Wasserblindwert", means: "Die CST von Wasser auf demselben Papier." },
   "working window": {
     term: "Arbeitsfenster",
     means: "Die Dosen, bei denen alle Grenzwerte zugleich eingehalten sind.",

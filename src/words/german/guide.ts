@@ -15,7 +15,7 @@ export const guide: typeof guideWords = {
     solids: "Schalen wiegen",
     product: "Polymer angeben",
     stock: "Stammlösung ansetzen",
-    series: "Reihe beginnen und Dosen auslegen",
+    series: "Reihe beginnen und Becher anlegen",
     readings: "Becher ablesen",
     curve: "Eine Kurve gewinnen, die eine Dosis nennt",
     dose: "Dosis wählen und freigeben",
@@ -44,14 +44,14 @@ export const guide: typeof guideWords = {
     needed: "Eine Reihe sind Becher aus einer Probe, jeder mit seiner eigenen Dosis.",
     pickStock: "Die Stammlösung wählen, aus der die Becher dosiert werden.",
     volume: "Angeben, wie viel Schlamm jeder Becher enthält.",
-    layOut: "Eine Leiter von Dosen planen und ihre Becher auslegen oder Becher mit eigenen Dosen hinzufügen.",
+    layOut: "Eine Dosisleiter planen und ihre Becher anlegen oder Becher mit eigenen Dosen hinzufügen.",
     allDosed: "Jeder Becher hat seine Dosis.",
     undosed: (jar, missing) => `Becher ${jar} hat keine Dosis: ${missing}.`,
     enterSyringe: "das Spritzenvolumen eintragen",
   },
   readings: {
     next: (jar, unread) =>
-      `Becher ${jar} ist der nächste in der Reihenfolge; ${unread} Becher ${unread === 1 ? "hat" : "haben"} noch keine Ablesung. „Becher durchführen“ führt durch Rühren und Zeiten.`,
+      `Becher ${jar} ist der nächste in der Reihenfolge; ${unread} Becher ${unread === 1 ? "hat" : "haben"} noch keine Ablesung. „Becher abarbeiten“ führt durch Rühren und Zeiten.`,
     needed: "Jeden Becher rühren, entwässern und ablesen: Filtrat, Entwässerung, Kuchen.",
   },
   curve: {
@@ -64,7 +64,7 @@ export const guide: typeof guideWords = {
   dose: "Grenzwerte und Kosten bei jeder Dosis ansehen, dann eine mit Begründung und Namen freigeben.",
   feed: {
     known: "der Zulauf ist bekannt",
-    needed: "Wie viel Schlamm die Maschine in einer Stunde bekommt, macht aus der Dosis einen Strom.",
+    needed: "Wie viel Schlamm die Maschine in einer Stunde bekommt, macht aus der Dosis einen Mengenstrom.",
   },
   pump: {
     needed:

@@ -15,7 +15,7 @@ export const help: typeof helpWords = {
       keys: {
         rooms: { key: "Strg 1 bis Strg 6", does: "zu Probe, Labor, Kurven, Dosis, Betrieb, Akte gehen" },
         undo: { key: "Strg Z, Strg Y", does: "den letzten Schritt zurücknehmen, ihn wiederholen" },
-        accept: { key: "Eingabe, Tab", does: "eine Zahl annehmen und das Feld verlassen" },
+        accept: { key: "Enter, Tab", does: "eine Zahl annehmen und das Feld verlassen" },
         escape: { key: "Esc", does: "die angenommene Zahl zurückholen; schließen, was offen ist" },
         help: { key: "F1", does: "diese Liste" },
         guide: { key: "F2", does: "zu dem Feld gehen, nach dem der Wegweiser als Nächstes fragt" },
@@ -24,8 +24,8 @@ export const help: typeof helpWords = {
     table: {
       where: "Die Tabelle der Becher",
       keys: {
-        move: { key: "Pfeile, Bild auf, Bild ab", does: "von Zelle zu Zelle gehen" },
-        choose: { key: "Umschalt und ein Pfeil", does: "Zellen einer Spalte auswählen" },
+        move: { key: "Pfeiltasten, Bild auf, Bild ab", does: "von Zelle zu Zelle gehen" },
+        choose: { key: "Umschalt und eine Pfeiltaste", does: "Zellen einer Spalte auswählen" },
         fill: { key: "Strg D", does: "die gewählten Zellen nach unten füllen oder die Zelle darüber nehmen" },
         copy: {
           key: "Strg C, Strg V",
@@ -36,22 +36,22 @@ export const help: typeof helpWords = {
       },
     },
     running: {
-      where: "Becher durchführen",
+      where: "Becher abarbeiten",
       keys: {
         digits: { key: "Ziffern, Punkt oder Komma", does: "die Zahl, nach der gefragt wird" },
-        enter: { key: "Eingabe", does: "annehmen und weiter; eine Uhr starten oder beenden" },
+        enter: { key: "Enter", does: "annehmen und weiter; einen Zeitmesser starten oder anhalten" },
         plus: { key: "+", does: "eine Zwischenzeit, während ein Becher abläuft; sonst über dem Messbereich" },
         minus: { key: "−", does: "zurück" },
         again: { key: "/", does: "denselben Becher erneut ablesen" },
         leaveOut: { key: "*", does: "den Becher weglassen, dann die Nummer des Grundes" },
-        curves: { key: "c, s", does: "die Kurven bis hier; Ton an oder aus" },
+        curves: { key: "c, s", does: "die bisherigen Kurven; Ton an oder aus" },
       },
     },
     doseLine: {
       where: "Die Dosislinie",
       keys: {
         move: {
-          key: "Pfeile",
+          key: "Pfeiltasten",
           does: "die Dosis ein wenig verschieben; Bild auf und ab weiter; Pos1 und Ende an die Enden",
         },
       },

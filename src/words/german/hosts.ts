@@ -6,7 +6,7 @@ export const hosts: typeof hostWords = {
   unsavedHere: "Etwas in diesem Fenster Eingegebenes ist noch nicht gespeichert.",
   notOpened: "Diese Studie ließ sich nicht öffnen",
   pageMayNot: "Diese Seite darf Flocwright nicht aufrufen.",
-  crashed: "Die Oberfläche ist innerhalb einer Minute mehrmals abgebrochen.",
+  crashed: "Die Oberfläche ist innerhalb einer Minute mehrmals abgestürzt.",
   savedIsThere: "Alles, was gespeichert war, steht in der Studiendatei.",
   loadAgain: "Neu laden",
   close: "Schließen",

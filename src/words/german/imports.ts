@@ -9,7 +9,7 @@ export const imports: typeof importWords = {
   tooLong: (name) =>
     `${name}: enthält mehr Text, als ein Schritt einer Studie behalten kann: die Datei teilen.`,
   jarThere: (jar, series) =>
-    `Becher ${jar} ist schon in Reihe ${series}: diesem einen anderen Namen geben oder in eine neue Reihe einlesen.`,
+    `Becher ${jar} ist schon in Reihe ${series}: diesem einen anderen Namen geben oder in eine neue Reihe importieren.`,
   jarMissing: (jar, series) =>
     `Reihe ${series} hat keinen Becher ${jar}, und die Datei gibt keine Dosis an, mit der er angelegt werden könnte.`,
   doseMissing: "die Dosis fehlt; ein Becher ohne dieses Polymer hat Dosis 0.",

@@ -14,7 +14,7 @@ export const invariants: typeof invariantWords = {
   massOrder: (heavier, heavierG, lighter, lighterG) =>
     `Die Masse „${heavier}“ (${heavierG} g) muss über der Masse „${lighter}“ (${lighterG} g) liegen: beide auf vertauschte Ziffern prüfen.`,
   neatMass: (neatG, totalG) =>
-    `Die Handelsware (${neatG} g) muss weniger wiegen als die ganze Lösung (${totalG} g).`,
+    `Die Handelsware (${neatG} g) muss weniger wiegen als die gesamte Lösung (${totalG} g).`,
   sameStock: "Polymer A und B nennen dieselbe Stammlösung: für eines eine andere wählen.",
   noPolymerJar: (jar) =>
     `Becher ${jar} ist ein Becher ohne Polymer, seine Spritzenvolumina müssen 0 oder leer sein.`,
@@ -25,7 +25,7 @@ export const invariants: typeof invariantWords = {
   carrierStrength:
     "Die Konzentration nach dem Nachverdünnungswasser darf nicht über der Konzentration der Lösung liegen.",
   pumpRange: "Die kleinste Einstellung der Pumpe muss unter der größten liegen.",
-  feedRange: "Der kleinste Feststoffgehalt des Zulaufs muss unter dem größten liegen.",
+  feedRange: "Der kleinste TR des Zulaufs muss unter dem größten liegen.",
   inorganicRange: "Die untere Schwelle des anorganischen Anteils muss unter der oberen liegen.",
   returnFlow: "Der Rücklauf muss kleiner sein als die Zufuhr: beide prüfen.",
   wetterCake: (cakePct, feedPct) =>

@@ -1,9 +1,9 @@
 import type { jarChainWords } from "../jar-chain.ts";
 
 export const jarChain: typeof jarChainWords = {
-  doseFormula: "1000 x Spritze x Dichte der Lösung x Gehalt / (Probenvolumen x Dichte x TR)",
+  doseFormula: "1000 x Spritze x Dichte der Lösung x Konzentration / (Probenvolumen x Dichte x TR)",
   syringe: (letter) => `Spritze ${letter}`,
-  strength: "Gehalt, Wirksubstanz",
+  strength: "Konzentration, Wirksubstanz",
   solutionDensity: "Dichte der Lösung",
   sampleVolume: "Probenvolumen",
   sludgeDensity: "Dichte des Schlamms",
@@ -11,7 +11,7 @@ export const jarChain: typeof jarChainWords = {
   totalSolidsProvisional: "Trockenrückstand, vorläufig",
   enterVolume: (letter) => `Volumen der Lösung ${letter} eintragen`,
   pickStock: (letter) => `Stammlösung für Polymer ${letter} wählen`,
-  lacksStrength: (stock, why) => `Gehalt von ${stock}: ${why}`,
+  lacksStrength: (stock, why) => `Konzentration von ${stock}: ${why}`,
   enterStockDensity: (stock) => `Dichte von ${stock} eintragen`,
   enterSampleVolume: "Probenvolumen eintragen",
   lacksTotalSolids: (why) => `Trockenrückstand: ${why}`,
@@ -29,5 +29,5 @@ export const jarChain: typeof jarChainWords = {
   needsFiltrateTss: "braucht eine Ablesung der TSS im Filtrat",
   needsCakeTs: "braucht eine Ablesung des Kuchen-TR",
   mixedBasis: "gemischte Bezugsgrößen: TSS des Zulaufs eintragen, TR enthält auch Gelöstes",
-  needsVolumes: "braucht die Volumen, die in diesen Becher kamen",
+  needsVolumes: "braucht die Volumina, die in diesen Becher kamen",
 };

@@ -6,10 +6,11 @@ export const jarPlan: typeof jarPlanWords = {
   secondMissing: (design) => `second fehlt: Ein Plan ${design} hat zwei Polymere.`,
   secondNotWanted: (design) =>
     `second gehört zu den Plänen fix-one, factorial und central-composite, nicht zu ${design}.`,
-  geometricLow: "low muss bei einer geometrischen Leiter über 0 liegen: Becher ohne Polymer zählen für sich.",
-  bracketingNeeds: "eine Leiter um einen Schätzwert braucht guess und stepPct.",
+  geometricLow:
+    "low muss bei einer geometrischen Dosisleiter über 0 liegen: Becher ohne Polymer zählen für sich.",
+  bracketingNeeds: "eine Dosisleiter um einen Schätzwert braucht guess und stepPct.",
   stepsOutside: (outside, steps) =>
-    `${outside} von ${steps} Stufen um die Schätzung liegen außerhalb der niedrigsten und höchsten Dosis und entfallen.`,
+    `${outside} von ${steps} Stufen um den Schätzwert liegen außerhalb der niedrigsten und höchsten Dosis und entfallen.`,
   fewSteps: "zwischen low und high liegen weniger als zwei Stufen.",
   threeLevels: "Ein faktorieller Plan hat drei Stufen je Polymer, gleich was steps sagt.",
   smallVolume: (letter, volumeMl, syringeMl) =>

@@ -1,7 +1,7 @@
 import type { lookWords } from "../looks.ts";
 
 export const looks: typeof lookWords = {
-  look: "Ansicht",
+  look: "Darstellung",
   names: {
     system: "wie das System",
     light: "hell",

@@ -1,10 +1,10 @@
 import type { machineChainWords } from "../machine-chain.ts";
 
 export const machineChain: typeof machineChainWords = {
-  loading: { title: "Beladung", formula: "TR-Fracht / wirksame Breite" },
+  loading: { title: "Belastung", formula: "TR-Fracht / wirksame Breite" },
   hydraulic: { title: "Zulaufstrom", formula: "Zulaufstrom" },
-  "feed-window": { title: "Feststoffe im Zulauf, Fenster", formula: "Trockenrückstand des Zulaufs" },
-  "solids-threshold": { title: "Feststoffe im Zulauf, Schwelle", formula: "Trockenrückstand des Zulaufs" },
+  "feed-window": { title: "TR des Zulaufs, Fenster", formula: "Trockenrückstand des Zulaufs" },
+  "solids-threshold": { title: "TR des Zulaufs, Schwelle", formula: "Trockenrückstand des Zulaufs" },
   inorganic: { title: "Anorganischer Anteil", formula: "100 - Glühverlust" },
   effectiveWidth: "wirksame Breite",
   sludgeClass: "Schlammart",

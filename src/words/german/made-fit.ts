@@ -36,7 +36,7 @@ export const madeFit: typeof madeFitWords = {
   fittedOnLog: (shape) =>
     `ln angepasst = ${shape}; Schranken = e^(ln angepasst ± t x Standardfehler von ln angepasst), jede Seite für sich`,
   captureBounds: (capture) => `${capture}; Schranken: aus denen des Filtrats`,
-  surface: "b0 + b1 u + b2 v + b11 u^2 + b22 v^2 + b12 u v, u und v die Dosen, umgerechnet auf -1 bis 1",
+  surface: "b0 + b1 u + b2 v + b11 u^2 + b22 v^2 + b12 u v, u und v die Dosen, kodiert von -1 bis 1",
   allAtDose:
     "jede Messgröße aus ihrer eigenen, unten genannten Kurve; Schranken = angepasst ± t x Standardfehler des angepassten Mittels, jede Seite für sich; wo die Kurve ln angibt, beides auf ln gerechnet und zurückgerechnet",
   curveOnLog: (shape) => `ln = ${shape}`,
@@ -54,7 +54,7 @@ export const madeFit: typeof madeFitWords = {
     high: "obere Schranke",
     freedom: "Freiheitsgrade, n - p",
     best: "beste Dosis des Modells",
-    modelInterval: "sein eigener Bereich",
+    modelInterval: "sein eigenes Intervall",
     tied: "gleichauf liegende Modelle",
     none: "keine",
     range: "Bereich über sie",
@@ -67,15 +67,15 @@ export const madeFit: typeof madeFitWords = {
     moved: "beste Dosis ohne diesen Becher",
     cut: "Grenze für t, 5 % über alle Becher",
     robust: "beste Dosis der robusten Anpassung",
-    held: "zurückgehaltene Becher",
+    held: "weniger gewichtete Becher",
     next: "Dosen, die am meisten helfen",
-    shrink: "Bereich schmaler um",
+    shrink: "Intervall enger um",
     doseA: "Dosis A, Wirksubstanz",
     doseB: "Dosis B, Wirksubstanz",
-    codedA: "u, Dosis A umgerechnet",
-    codedB: "v, Dosis B umgerechnet",
+    codedA: "u, Dosis A kodiert",
+    codedB: "v, Dosis B kodiert",
     stationary: "stationärer Punkt",
-    curvatures: "Krümmungen, umgerechnet",
+    curvatures: "Krümmungen, kodiert",
   },
   span: (low, high) => `${low} bis ${high}`,
   captureInputs: {
@@ -86,8 +86,8 @@ export const madeFit: typeof madeFitWords = {
   jarsCounted: "Becher",
   bestDose: {
     optimum:
-      "Dosis, bei der die Kurve umkehrt; Bereich: Dosen, bei denen eine dort umkehrende Kurve ihre Quadratsumme unter rss (1 + F(1, n - p) / (n - p)) bei 95 % hält; erweitert über alle gleichauf liegenden Modelle",
-    knee: "Dosis, die diesen Anteil des Gewinns erreicht; Bereich: Dosen, bei denen eine Kurve mit dem Knick dort ihre Quadratsumme unter rss (1 + F(1, n - p) / (n - p)) bei 95 % hält; erweitert über alle gleichauf liegenden Modelle",
+      "Dosis, bei der die Kurve umkehrt; Intervall: Dosen, bei denen eine dort umkehrende Kurve ihre Quadratsumme unter rss (1 + F(1, n - p) / (n - p)) bei 95 % hält; Bereich: über alle gleichauf liegenden Modelle",
+    knee: "Dosis, die diesen Anteil des Gewinns erreicht; Intervall: Dosen, bei denen eine Kurve mit dem Knick dort ihre Quadratsumme unter rss (1 + F(1, n - p) / (n - p)) bei 95 % hält; Bereich: über alle gleichauf liegenden Modelle",
     none: "eine Dosis wird nur genannt, wo ein Modell innerhalb der geprüften Dosen umkehrt oder flach wird, ein flacheres schlägt und gleichauf liegende Modelle übereinstimmen; 90 % des Gewinns: aus den Parametern des Modells",
     surface:
       "Paar, bei dem die Fläche in beiden Dosen die Steigung 0 hat; Bereich: der Kasten um die Paare, deren Steigung innerhalb von 95 % 0 ist (F(2, n - p))",
@@ -103,14 +103,14 @@ export const madeFit: typeof madeFitWords = {
     input: (rss, f, df1, df2) => `rss ${rss}, F ${f} bei ${df1} und ${df2}`,
   },
   modelDose:
-    "Dosis, bei der jedes Modell umkehrt oder seinen Anteil des Gewinns erreicht; Bereich nach dem Profil seiner Quadratsumme bei F(1, n - p), 95 %",
-  residual: "(abgelesen - angepasst) / s, mit s = Wurzel(rss / (n - p))",
-  residualOnLog: "(ln abgelesen - ln angepasst) / s, mit s = Wurzel(rss / (n - p))",
-  outlier: "t = Residuum / (s ohne diesen Becher x Wurzel(1 - Hebel)); genannt jenseits der Grenze",
+    "Dosis, bei der jedes Modell umkehrt oder seinen Anteil des Gewinns erreicht; Intervall nach dem Profil seiner Quadratsumme bei F(1, n - p), 95 %",
+  residual: "(abgelesen - angepasst) / s, mit s = sqrt(rss / (n - p))",
+  residualOnLog: "(ln abgelesen - ln angepasst) / s, mit s = sqrt(rss / (n - p))",
+  outlier: "t = Residuum / (s ohne diesen Becher x sqrt(1 - Hebelwert)); genannt jenseits der Grenze",
   mover:
     "beste Dosis, ohne jeden Becher neu angepasst; genannt wird der Becher, der sie am meisten verschiebt",
   robust:
-    "neu angepasst mit Gewichten nach Tukey (Bisquare): je weiter ein Becher abliegt, desto weniger zählt er; genannt, wo die Dosis um mehr als die halbe Halbbreite des Bereichs wandert",
+    "neu angepasst mit Gewichten nach Tukey (Bisquare): je weiter ein Becher abliegt, desto weniger zählt er; genannt, wo die Dosis um mehr als die halbe Halbbreite des Intervalls wandert",
   next: "nacheinander hinzugefügte Dosen, die die Varianz der besten Dosis am meisten verkleinern, auf der vorgeschlagenen Kurve",
   titles: {
     fitted: (response) => `${response} bei der betrachteten Dosis`,

@@ -1,7 +1,7 @@
 import type { measurementWords } from "../measurements.ts";
 
 const nominal = (temperatureAssumed: boolean) =>
-  `Nennwert: die Viskosität von Wasser steht für die des dickeren Schlamms; G = sqrt(P / (mu V)), Camp-Zahl G t${temperatureAssumed ? "; 20 °C angenommen, keine Temperatur eingetragen" : ""}`;
+  `Nennwert: Die Viskosität von Wasser steht für die des dickeren Schlamms; G = sqrt(P / (mu V)), Camp-Zahl G t${temperatureAssumed ? "; 20 °C angenommen, keine Temperatur eingetragen" : ""}`;
 
 export const measurements: typeof measurementWords = {
   suctionTime: {
@@ -32,7 +32,7 @@ export const measurements: typeof measurementWords = {
     drained: "abgelaufen",
     sample: "Probe",
     added: "zugegeben",
-    needsVolumes: "braucht die Volumen in diesem Becher",
+    needsVolumes: "braucht die Volumina in diesem Becher",
   },
   filterTime: {
     standard: "Standard Methods 2710 H (Bedingungen aus dem Gedächtnis)",
@@ -76,16 +76,16 @@ export const measurements: typeof measurementWords = {
     },
     campFormula: "G x Zeit",
     speed: "Drehzahl",
-    powerNumber: "Leistungszahl",
+    powerNumber: "Leistungskennzahl",
     stirrerDiameter: "Rührerdurchmesser",
     liquid: "Flüssigkeit",
-    enterStirrer: "Durchmesser und Leistungszahl des Rührers eintragen",
+    enterStirrer: "Durchmesser und Leistungskennzahl des Rührers eintragen",
     enterSampleVolume: "Probenvolumen eintragen",
     pouringGradient: "G beim Umschütten",
     pouringCamp: "Gt beim Umschütten",
     pours: "Umschütten, Anzahl",
     height: "Höhe",
-    timeForAll: "Zeit für alle",
+    timeForAll: "Zeit für alles Umschütten",
   },
   press: {
     standard: "Kraft durch Fläche; keine gemeinsame Norm für Presskuchen, übliche Praxis",

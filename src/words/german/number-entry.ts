@@ -3,7 +3,7 @@ import type { numberEntryWords } from "../number-entry.ts";
 export const numberEntry: typeof numberEntryWords = {
   empty: "Hier ist nichts eingetragen.",
   gap: (shown) => `„${shown}“ hat eine Lücke zwischen den Ziffern: Zahl ohne Tausendertrennung eingeben.`,
-  marks: (shown) => `„${shown}“ hat mehr als ein Zeichen: Zahl ohne Tausendertrennung eingeben.`,
+  marks: (shown) => `„${shown}“ hat mehr als ein Trennzeichen: Zahl ohne Tausendertrennung eingeben.`,
   more: (shown) =>
     `„${shown}“ ist mehr als eine Zahl: nur die Zahl eingeben, die Einheit steht neben dem Feld.`,
   notNumber: (shown) => `„${shown}“ ist keine Zahl: nur Ziffern eingeben.`,

@@ -12,10 +12,10 @@ export const paperRoom: typeof paperRoomWords = {
   feedOf: (label, size) => `${label} (${size})`,
   noSheet: "Das Einstellblatt kommt zuletzt",
   noSheetWhy:
-    "Es bringt die Pumpeneinstellungen einer Reihe auf eine Seite für den Schaltschrank: mit freigegebener Dosis, Zulauf und ausgeliterter Pumpe.",
+    "Es bringt die Pumpeneinstellungen einer Reihe auf eine Seite für das Bedienfeld: mit freigegebener Dosis, Zulauf und ausgeliterter Pumpe.",
   noReport: "Der Bericht hat noch nichts zu sagen",
   noReportWhy:
-    "Er gibt den ganzen Versuch mit seinen Eingaben wieder, von der Probe bis zu den Pumpeneinstellungen, und füllt sich, wie sie eingetragen werden.",
+    "Er gibt den ganzen Versuch mit seinen Eingaben wieder, von der Probe bis zu den Pumpeneinstellungen, und füllt sich, während sie eingetragen werden.",
   fittingOne: "Der Bericht entsteht: Seine Kurven werden angepasst.",
   fitting: (number, total) => `Der Bericht entsteht: Reihe ${number} von ${total} wird angepasst.`,
   cancelled: "Der Bericht wurde abgebrochen. Es wurde nichts geändert.",

@@ -7,9 +7,9 @@ export const plantChain: typeof plantChainWords = {
   neatByMass: "Fracht x Dosis / Wirksubstanzanteil",
   neatByVolume: "Fracht x Dosis / Wirksubstanzanteil / Dichte",
   neatDensity: "Dichte, Handelsware",
-  solutionFormula: "Fracht x Dosis / Gehalt der Lösung / Dichte der Lösung",
-  solutionStrength: "Gehalt der Lösung, Wirksubstanz",
+  solutionFormula: "Fracht x Dosis / Konzentration der Lösung / Dichte der Lösung",
+  solutionStrength: "Konzentration der Lösung, Wirksubstanz",
   solutionDensity: "Dichte der Lösung",
   noPump: "keine Pumpe",
-  noFlow: "kein Durchfluss",
+  noFlow: "kein Förderstrom",
 };

@@ -15,16 +15,17 @@ export const plantDose: typeof plantDoseWords = {
   sayMakeDown: (letter, product) => `Polymer ${letter}: angeben, wie ${product} im Betrieb angesetzt wird`,
   enterActiveShareOf: (letter, product) => `Polymer ${letter}: Wirksubstanzanteil von ${product} eintragen`,
   enterDensityOf: (letter, product) => `Polymer ${letter}: Dichte von ${product} eintragen`,
-  enterPlantStrength: (letter) => `Polymer ${letter}: Gehalt der Lösung im Betrieb eintragen`,
+  enterPlantStrength: (letter) => `Polymer ${letter}: Konzentration der Lösung im Betrieb eintragen`,
   enterPlantDensity: (letter) => `Polymer ${letter}: Dichte der Lösung im Betrieb eintragen`,
   lacksFactor: (letter, why) =>
     `Polymer ${letter}: ${why}; einen Betriebsversuch eintragen oder die Labordosis unverändert verwenden`,
-  flowFormula: "1000 x Durchfluss x Dichte x Gehalt / Fracht; Bereich 2 x seine Anteile, quadratisch addiert",
-  flowCaught: "ausgeliterter Durchfluss",
+  flowFormula:
+    "1000 x Förderstrom x Dichte x Konzentration / Fracht; Bereich 2 x seine Anteile, quadratisch addiert",
+  flowCaught: "ausgeliterter Förderstrom",
   flowDensity: "Dichte der geförderten Flüssigkeit",
   cancels: "dieselbe Charge im Labor und hier: hebt sich auf",
   enterFeed: "Zulauf eintragen",
   enterActiveShare: "Wirksubstanzanteil eintragen",
-  enterStrength: "Gehalt der Lösung eintragen",
+  enterStrength: "Konzentration der Lösung eintragen",
   enterFlowDensity: "Dichte der von der Pumpe geförderten Flüssigkeit eintragen",
 };

@@ -1,15 +1,15 @@
 import type { plantFormulaWords } from "../plant-formulas.ts";
 import { counted } from "../language.ts";
 
-const ask = "Den Lieferanten der Maschine und eine befugte Fachkraft fragen.";
+const ask = "Den Lieferanten der Maschine und eine zugelassene Ingenieurfachkraft fragen.";
 
 export const plantFormulas: typeof plantFormulaWords = {
   feed: {
-    flow: "den Durchfluss des Zulaufs eintragen",
+    flow: "den Zulaufstrom eintragen",
     timedVolume: "das gestoppte Volumen eintragen",
     timedMinutes: "die Minuten dazu eintragen",
     tankArea: "die Fläche des Behälters eintragen",
-    levelChange: "die Änderung des Pegels eintragen",
+    levelChange: "die Änderung des Füllstands eintragen",
     supply: "die Zufuhr eintragen",
     returned: "den Rücklauf eintragen",
     returnOrder: "der Rücklauf muss kleiner sein als die Zufuhr: beide prüfen",
@@ -42,12 +42,12 @@ export const plantFormulas: typeof plantFormulaWords = {
     feedFirst: "zuerst den Zulauf eintragen",
     overloaded: `Den Zulauf verringern, länger fahren oder die Breite vergrößern. ${ask}`,
     hydraulicLimit: "den hydraulischen Grenzwert eintragen",
-    flooded: `Den Durchfluss verringern oder den Schlamm zuerst eindicken. ${ask}`,
-    feedWindow: "den kleinsten und den größten Feststoffgehalt des Zulaufs eintragen",
+    flooded: `Den Zulaufstrom verringern oder den Schlamm zuerst eindicken. ${ask}`,
+    feedWindow: "den kleinsten und den größten TR des Zulaufs eintragen",
     totalSolids: "den Trockenrückstand des Zulaufs eintragen",
     tooThin: `Zu dünn: den Schlamm zuerst eindicken. ${ask}`,
     tooThick: `Zu dick: den Zulauf verdünnen, sonst mischt er sich nicht mit dem Polymer. ${ask}`,
-    solidsThreshold: "die Schwelle des Feststoffgehalts eintragen",
+    solidsThreshold: "die Schwelle für dünnen Zulauf eintragen",
     thinFeed: `Gilt als dünner Zulauf: Das Wasser, nicht der Feststoff, kann die Größe der Maschine bestimmen. ${ask}`,
     inorganicThresholds: "die beiden Schwellen des anorganischen Anteils eintragen",
     ashDishes: "die Schalen der Probe glühen, um den anorganischen Anteil zu erhalten",
@@ -55,7 +55,7 @@ export const plantFormulas: typeof plantFormulaWords = {
     betweenThresholds: `Zwischen den beiden Schwellen: die Belastung einem Versuch entnehmen, nicht einer Tabelle. ${ask}`,
   },
   runs: {
-    load: "die Feststofffracht muss über 0 liegen",
+    load: "die TR-Fracht muss über 0 liegen",
     noWay:
       "eine Auslitermessung, den Masseverlust eines Gebindes oder die Einstellung einer kalibrierten Pumpe eintragen",
     oddLevels: "Ein Stufenversuch braucht eine ungerade Zahl von Stufen, 3 oder mehr.",
@@ -69,7 +69,7 @@ export const plantFormulas: typeof plantFormulaWords = {
   },
   rates: {
     densityMissing: (path) =>
-      `${path}.densityKgPerL fehlt: Der Strom eines flüssigen Produkts in Litern braucht sie.`,
+      `${path}.densityKgPerL fehlt: Der Mengenstrom eines flüssigen Produkts in Litern braucht sie.`,
     solutionAbove: (path, solutionPct, activePct) =>
       `${path}.solutionActivePct (${solutionPct}) liegt über activePct der Handelsware (${activePct}).`,
     carrierAbove: (path, carrierPct, solutionPct) =>

@@ -6,7 +6,7 @@ export const plantInputs: typeof plantInputWords = {
   dose: "Dosis, Wirksubstanz",
   activeShareOf: (product) => `Wirksubstanzanteil von ${product}`,
   activeShare: "Wirksubstanzanteil",
-  strength: "Gehalt der Lösung",
+  strength: "Konzentration der Lösung",
   feedFlow: "Zulaufstrom",
   totalSolids: "Trockenrückstand",
   density: "Dichte",

@@ -29,7 +29,7 @@ export const plantMade: typeof plantMadeWords = {
     setAt: "TR bei der Einstellung",
   },
   disposal: {
-    formula: "nasser Kuchen x Stunden am Tag x Tage im Jahr / 1000 x Preis der Entsorgung",
+    formula: "nasser Kuchen x Stunden je Tag x Tage je Jahr / 1000 x Preis der Entsorgung",
     wetCake: "nasser Kuchen",
     price: "Entsorgung des nassen Kuchens",
   },

@@ -50,7 +50,7 @@ export const plantPumps: typeof plantPumpWords = {
     caught: "Menge",
     seconds: "in",
     inUnit: (what, unit) => `${what}, ${unit}`,
-    flow: (unit) => `Strom, ${unit}/min`,
+    flow: (unit) => `Förder\u00adstrom, ${unit}/min`,
     off: { line: "neben der Geraden", curve: "neben der Kurve" },
     use: "verwenden",
     leaveOut: "weglassen",

@@ -5,7 +5,7 @@ export const plantRoom: typeof plantRoomWords = {
   start: "Der Betrieb kommt zuletzt",
   startWhy: "Pumpeneinstellungen folgen aus einer Dosis, und eine Dosis aus Bechern. Mit der Probe beginnen.",
   goToSample: "Zur Probe",
-  noDose: "Für diese Reihe ist noch keine Dosis freigegeben: Die Ströme warten darauf.",
+  noDose: "Für diese Reihe ist noch keine Dosis freigegeben: Die Mengenströme warten darauf.",
   goToDose: "Zur Dosis",
   stale: (moved) =>
     `Überholt. ${moved}. Die Einstellungen unten folgen noch der Dosis, die davor freigegeben wurde.`,
@@ -31,8 +31,8 @@ export const plantRoom: typeof plantRoomWords = {
   cards: {
     title: "Pumpeneinstellungen",
     caseShown: "Gezeigter Zulauffall",
-    addFeed: "Unten einen Zulauffall hinzufügen: den üblichen Strom und seinen Feststoff.",
-    toHave: (why) => `Für die Ströme: ${why}.`,
+    addFeed: "Unten einen Zulauffall hinzufügen: den üblichen Zulaufstrom und seinen TR.",
+    toHave: (why) => `Für die Mengenströme: ${why}.`,
     outlet: "Kuchen, und was mit dem Filtrat zurückläuft",
     disposalMade: "Entsorgung im Jahr",
     disposal: (money) => `Entsorgung ${money} je Jahr.`,
@@ -59,8 +59,8 @@ export const plantRoom: typeof plantRoomWords = {
     cylinderTime: "Auffangzeit",
     inCylinder: "Im Messzylinder",
     amount: (amount, unit, seconds) => `${amount} ${unit} in ${seconds} s`,
-    goodFrom: (low, high) => `, gut von ${low} bis ${high}.`,
-    band: "Band am Messzylinder",
+    goodFrom: (low, high) => `, zulässig von ${low} bis ${high}.`,
+    band: "Messzylinderband",
     noBand: (why) => `Kein Band: ${why}.`,
     calibrationStale: (change) => `Kalibrierung überholt. ${change}.`,
     doubtful: {
@@ -80,7 +80,7 @@ export const plantRoom: typeof plantRoomWords = {
     },
   },
   check: {
-    title: "Prüfung am Messzylinder",
+    title: "Messzylinderprüfung",
     enterBoth: "Aufgefangene Menge und Sekunden eintragen.",
     caught: "Aufgefangen",
     seconds: "in",
@@ -88,17 +88,17 @@ export const plantRoom: typeof plantRoomWords = {
     elsewhere: (word) => `${word}, bei anderer Einstellung`,
     thatWas: (setting) => `Das war bei ${setting}, nicht bei dieser Einstellung: hier erneut prüfen.`,
     caughtAt: (amount, seconds, setting, low, high) =>
-      `${amount} in ${seconds} s bei ${setting}; gut von ${low} bis ${high} (95 % einer Auslitermessung).`,
+      `${amount} in ${seconds} s bei ${setting}; zulässig von ${low} bis ${high} (95 % einer Auslitermessung).`,
     band: "Band dieser Prüfung",
     how: "Den Förderstrom der Pumpe bei dieser Einstellung und normalem Gegendruck mindestens 30 s lang auffangen. Nichts auf den Boden tropfen lassen.",
     means: "Davon abgesehen bedeutet das Aufgefangene",
     dose: "Dosis des Aufgefangenen",
-    range: (low, high) => `(${low} bis ${high}, aus TR, Gehalt, Dichte und Anpassung)`,
+    range: (low, high) => `(${low} bis ${high}, aus TR, Konzentration, Dichte und Anpassung)`,
     rangeLeftOut: (low, high, without) =>
-      `(${low} bis ${high}, aus TR, Gehalt, Dichte und Anpassung; nicht bekannt und nicht enthalten: ${without})`,
+      `(${low} bis ${high}, aus TR, Konzentration, Dichte und Anpassung; nicht bekannt und nicht enthalten: ${without})`,
   },
   table: {
-    title: "Einstellungen nach Zulaufstrom und Feststoff",
+    title: "Einstellungen nach Zulaufstrom und TR",
     of: (pump) => `Einstellungen von ${pump}`,
     caption: (pump, setting, dose, letter) => `${pump}, ${setting}, für ${dose} Polymer ${letter}`,
     solids: "TR, %",
@@ -108,7 +108,7 @@ export const plantRoom: typeof plantRoomWords = {
     above: "über Bereich",
     below: "unter Bereich",
     driftMade: "Dosis, während der TR driftet",
-    drifting: "Pumpe und Zulaufstrom bleiben, während sich der Feststoff ändert:",
+    drifting: "Pumpe und Zulaufstrom bleiben, während sich der TR ändert:",
     gives: (solids, dose) => `${solids} % ergibt ${dose}`,
   },
   approval: {
@@ -117,7 +117,7 @@ export const plantRoom: typeof plantRoomWords = {
     nobody: "Zuerst angeben, wer Sie sind: die Liste oben rechts.",
     nothing: (why) => `Es gibt keine Einstellungen zum Freigeben: ${why}.`,
     outside: (feedCase, letter) =>
-      `Zulauf ${feedCase}, Polymer ${letter}: Die Einstellung liegt außerhalb des Nachgewiesenen, noch nichts freizugeben.`,
+      `Zulauf ${feedCase}, Polymer ${letter}: Die Einstellung liegt außerhalb des nachgewiesenen Bereichs, noch nichts freizugeben.`,
     waits: (feedCase, letter) =>
       `Zulauf ${feedCase}, Polymer ${letter}: Die Einstellung wartet auf eine Pumpengerade, noch nichts freizugeben.`,
   },

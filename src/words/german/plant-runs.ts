@@ -19,7 +19,7 @@ export const plantRuns: typeof plantRunWords = {
   enterCaught: "aufgefangene Menge und Sekunden eintragen",
   enterContainer: "Masseverlust des Gebindes und Stunden eintragen",
   enterSetting: "Einstellung der Pumpe eintragen",
-  outsideProven: "die Einstellung liegt außerhalb der durch Auslitern nachgewiesenen",
+  outsideProven: "die Einstellung liegt außerhalb des durch Auslitern nachgewiesenen Bereichs",
   doseFormula:
     "1000 x Wirksubstanz / Fracht; Auslitern gilt vor dem Gebinde, das Gebinde vor der Pumpengerade",
   washWater: "Waschwasser",

@@ -13,7 +13,7 @@ export const plantWatch: typeof plantWatchWords = {
     `Acht Betriebsversuche hintereinander, bis ${run}, liegen auf einer Seite der Mitte (${what}): Etwas hat sich verschoben. Die Becher wiederholen.`,
   noDrift: "Keine Drift: Nichts spricht dafür, die Becher zu wiederholen.",
   method:
-    "Einzelwertkarte: Mitte ± 3 x mittlere gleitende Spannweite / 1.128, aus allen Betriebsversuchen vor dem letzten (Shewhart, aus dem Gedächtnis); ein Quadrat ist ein Signal.",
+    "Einzelwertkarte: Mitte ± 3 x mittlere gleitende Spannweite / 1,128, aus allen Betriebsversuchen vor dem letzten (Shewhart, aus dem Gedächtnis); ein Quadrat ist ein Signal.",
   drift: (what) => `Drift: ${what}`,
   inUnit: (what, unit) => `${what}, ${unit}`,
   run: (run, value) => `Versuch ${run}: ${value}`,

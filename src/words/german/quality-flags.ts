@@ -2,15 +2,15 @@ import type { qualityFlagWords } from "../quality-flags.ts";
 
 export const qualityFlags: typeof qualityFlagWords = {
   checkedThings:
-    "Alter der Probe, Feststoffe, Alter der Lösungen, Spritzen, Volumen, übliche Dosen, Wiederholungsablesungen, Messbereich, Standardbecher, Reihenfolge, Blindwerte",
+    "Alter der Probe, Trockenrückstand, Alter der Lösungen, Spritzen, Volumina, übliche Dosen, Wiederholungsablesungen, Messbereich, Standardbecher, Reihenfolge, Blindwerte",
   jar: (label) => `Becher ${label}`,
   jars: (shown, last) => `Becher ${shown} und ${last}`,
-  moreJars: (count) => (count === 1 ? "ein weiterer" : `${count} weitere`),
+  moreJars: (count) => (count === 1 ? "einem weiteren" : `${count} weiteren`),
   offPlan: {
-    word: "neben dem Plan",
+    word: "weicht vom Plan ab",
     sentence: (jars, letter, pct) =>
       `In ${jars} weicht Polymer ${letter} um mehr als ${pct} % von der geplanten Dosis ab.`,
-    todo: "Spritzenvolumen, Gehalt der Lösung und Trockenrückstand prüfen; die Anpassung rechnet mit dem, was wirklich dosiert wurde.",
+    todo: "Spritzenvolumen, Konzentration der Lösung und Trockenrückstand prüfen; die Anpassung rechnet mit dem, was wirklich dosiert wurde.",
   },
   syringe: {
     word: "Spritze zu grob",
@@ -25,15 +25,15 @@ export const qualityFlags: typeof qualityFlagWords = {
     todo: "Stärkere Stammlösung oder größere Spritze verwenden.",
   },
   dilution: {
-    word: "ungleiche Volumen",
+    word: "ungleiche Volumina",
     sentence: (spreadMl, pct) =>
-      `Die zugegebenen Volumen unterscheiden sich zwischen den Bechern um ${spreadMl} mL, mehr als ${pct} % der Probe: Das Filtrat ist ungleich verdünnt.`,
+      `Die zugegebenen Volumina unterscheiden sich zwischen den Bechern um ${spreadMl} mL, mehr als ${pct} % der Probe: Das Filtrat ist ungleich verdünnt.`,
     todo: "Jeden Becher mit Ausgleichswasser auf dasselbe Volumen bringen.",
   },
   basis: {
     word: "Handelsware statt Wirksubstanz?",
     sentence: (middle, low, high, source, other, unit) =>
-      `Die Dosen (${middle} ${unit} in der Mitte) liegen außerhalb der für diesen Schlamm üblichen ${low} bis ${high} ${unit} Wirksubstanz (${source}), aber ${other} läge innerhalb: Das ist die Verwechslung von Handelsware und Wirksubstanz.`,
+      `Die Dosen (${middle} ${unit} in der Mitte) liegen außerhalb der für diesen Schlamm üblichen ${low} bis ${high} ${unit} Wirksubstanz (${source}), aber ${other} läge innerhalb: So sieht es aus, wenn Handelsware und Wirksubstanz verwechselt werden.`,
     readAsSupplied: (stock) =>
       `Prüfen, ob ${stock} als Wirksubstanz eingewogen wurde, wo das Blatt Handelsware angibt; dazu den Wirksubstanzanteil.`,
     readAsActive: (stock) =>
@@ -76,7 +76,7 @@ export const qualityFlags: typeof qualityFlagWords = {
     todo: "Einen Becher mit Wasser anstelle des Polymers ansetzen: Er zeigt, was das Polymer überhaupt bewirkt.",
   },
   waterBlank: {
-    word: "kein Blindwert mit Wasser",
+    word: "kein Wasserblindwert",
     sentence:
       "CST wurde abgelesen, aber nicht mit Wasser auf demselben Papier; mit einem anderen Tag lässt sich der Wert so nicht vergleichen.",
     todo: "Wasser auf derselben Papiercharge messen und bei der Reihe eintragen.",
@@ -112,16 +112,16 @@ export const qualityFlags: typeof qualityFlagWords = {
     word: "Ansetzzeit unbekannt",
     sentence: (stock) =>
       `Niemand hat notiert, wann ${stock} angesetzt wurde; Reifung und Haltbarkeit lassen sich so nicht überwachen.`,
-    todo: "Beginn des Mischens eintragen.",
+    todo: "Beginn des Ansetzens eintragen.",
   },
   solutionYoung: {
     word: "zu jung",
-    sentence: (stock, jars) => `${stock} war bei der Zugabe noch nicht gereift (${jars}).`,
+    sentence: (stock, jars) => `${stock} war bei der Zugabe noch nicht gereift (in ${jars}).`,
     todo: "Mit der gereiften Lösung wiederholen oder mit Begründung weglassen.",
   },
   solutionLate: {
     word: "nicht mehr haltbar",
-    sentence: (stock, jars) => `${stock} war bei der Zugabe nicht mehr haltbar (${jars}).`,
+    sentence: (stock, jars) => `${stock} war bei der Zugabe nicht mehr haltbar (in ${jars}).`,
     todo: "Neue Lösung ansetzen und wiederholen oder mit Begründung weglassen.",
   },
   solutionOver: {

@@ -21,7 +21,7 @@ export const kinds: typeof kindWords = {
   drawDown: { one: "Auslitermessung", many: "Auslitermessungen" },
   cylinderCheck: { one: "Messzylinderprüfung", many: "Messzylinderprüfungen" },
   tableApproval: { one: "Freigabe von Einstellungen", many: "Freigaben von Einstellungen" },
-  landLimit: { one: "Grenzwert für die Fläche", many: "Grenzwerte für die Fläche" },
+  landLimit: { one: "Grenzwert für Flächen", many: "Grenzwerte für Flächen" },
   mixing: { one: "Mischstelle", many: "Mischstellen" },
   stepTest: { one: "Stufenversuch", many: "Stufenversuche" },
   plantRun: { one: "Betriebsversuch", many: "Betriebsversuche" },

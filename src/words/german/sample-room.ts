@@ -3,7 +3,7 @@ import type { sampleRoomWords } from "../sample-room.ts";
 export const sampleRoom: typeof sampleRoomWords = {
   start: "Mit der Probe beginnen",
   startWhy:
-    "Jede Dosis ist Polymer je Trockenrückstand, darum kommt zuerst der Feststoff des Schlamms: wo und wann er entnommen wurde und die Schalen, die seinen Trockenrückstand geben.",
+    "Jede Dosis ist Polymer je Trockenrückstand, darum kommt der Schlamm zuerst: wo und wann er entnommen wurde, und die Schalen, die seinen Trockenrückstand ergeben.",
   addFirst: "Erste Probe hinzufügen",
   add: "Probe hinzufügen",
   title: "Die Probe",
@@ -28,11 +28,11 @@ export const sampleRoom: typeof sampleRoomWords = {
     suspendedHint: "Für den Abscheidegrad auf derselben Grundlage wie das Filtrat",
     densityMeasured: "Dichte, falls gemessen",
     densityUsed: "Verwendete Dichte",
-    note: "Notiz",
+    note: "Bemerkung",
     thisSample: "diese Probe",
   },
   age: {
-    days: (days) => `${days} Tage alt`,
+    days: (days) => (days === 1 ? "1 Tag alt" : `${days} Tage alt`),
     hours: (hours, minutes) => `${hours} h ${minutes} min alt`,
     minutes: (minutes) => `${minutes} min alt`,
     tooOld: (age) => `${age}: Nach einem Tag hat sich Schlamm verändert, bitte eine frische Probe nehmen`,
@@ -40,7 +40,7 @@ export const sampleRoom: typeof sampleRoomWords = {
   sludge: {
     primary: "Primärschlamm",
     excess: "Überschussschlamm",
-    mixed: "Primär- und Überschussschlamm gemischt",
+    mixed: "Mischschlamm",
     digested: "Faulschlamm",
     aerobic: "aerob stabilisiert",
     flotation: "Flotatschlamm",
@@ -58,7 +58,7 @@ export const sampleRoom: typeof sampleRoomWords = {
     provisional: "Vorläufiger Trockenrückstand, Feuchtewaage",
     provisionalHint: "Gilt, bis die Schalen trocken sind; jede Dosis heißt so lange vorläufig",
     table: "Die Schalen",
-    caption: "Massen der Schalen in Gramm mit dem Feststoff, der daraus folgt",
+    caption: "Massen der Schalen in Gramm mit dem Trockenrückstand, der daraus folgt",
     dish: "Schale",
     inGrams: (what) => `${what}, g`,
     tsHead: "TR, %",
@@ -78,7 +78,7 @@ export const sampleRoom: typeof sampleRoomWords = {
   product: {
     forms: {
       dry: "Pulver",
-      emulsion: "Emulsion (Handelsform)",
+      emulsion: "Emulsion",
       dispersion: "wässrige Dispersion",
       solution: "Lösung (niedermolekular)",
       mannich: "Mannich-Lösung",
@@ -100,7 +100,7 @@ export const sampleRoom: typeof sampleRoomWords = {
     activeShare: "Wirksubstanzanteil der Handelsware",
     byMass: "% Massenanteil",
     certificate: "Spanne laut Zertifikat, plus oder minus",
-    points: "Punkte",
+    points: "Prozentpunkte",
     bulkDensity: "Schüttdichte",
     densityNeat: "Dichte der Handelsware",
     price: "Preis der Handelsware",
@@ -130,7 +130,7 @@ export const sampleRoom: typeof sampleRoomWords = {
   },
   makeDown: {
     name: "Ansetzen, Schritt für Schritt",
-    want: "1 Wollen",
+    want: "1 Vorgeben",
     weigh: "2 Wiegen",
     stir: "3 Rühren",
     age: "4 Reifen",
@@ -150,7 +150,7 @@ export const sampleRoom: typeof sampleRoomWords = {
     isAsSupplied: (active, asSupplied) => `${active} % Wirksubstanz sind ${asSupplied} % Handelsware.`,
     neatWeighed: "Handelsware eingewogen",
     whole: "Gesamte Lösung",
-    mixingStarted: "Rühren begonnen",
+    mixingStarted: "Beginn des Ansetzens",
     density: "Dichte der Lösung",
     usable: (from, until, says) => `Verwendbar ab ${from}, verwerfen nach ${until} (${says}).`,
     commonPractice: "übliche Praxis für diese Lieferform, ohne Quelle",

@@ -9,7 +9,7 @@ export const shell: typeof shellWords = {
     plant: "Betrieb",
     record: "Akte",
   },
-  strip: "Räume und das Ergebnis bis hier",
+  strip: "Räume und bisheriges Ergebnis",
   missing: "fehlt",
   skipToRoom: "Zum Raum springen",
   language: "Sprache",

@@ -7,7 +7,7 @@ export const startRoom: typeof startRoomWords = {
     "Eine Studie enthält einen Schlammstrom: seine Proben, Becher, die Entscheidung und die Pumpeneinstellungen. Ein Wegweiser führt von der ersten Schale zur ersten Dosis; er lässt sich jederzeit ausblenden.",
   name: "Name der Studie",
   begin: "Neue Studie beginnen",
-  nameFirst: "Geben Sie der neuen Studie zuerst einen Namen, zum Beispiel Anlage und Straße.",
+  nameFirst: "Zuerst der neuen Studie einen Namen geben, zum Beispiel Anlage und Straße.",
   lookAround: "Erst einmal umsehen",
   lookAroundWhat:
     "Eine vollständige Studie zum Umsehen, in der jede Zahl erfunden ist: Schalen, Becher, Kurven, eine freigegebene Dosis, Pumpeneinstellungen und Betriebsversuche.",

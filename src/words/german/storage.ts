@@ -76,7 +76,7 @@ export const storage: typeof storageWords = {
     backupThrownAway: (fault) =>
       `${fault} Die Sicherung wurde verworfen; die Studie selbst ist, wie sie war.`,
     noBackup: (fault) => `Die Sicherung ließ sich nicht erstellen: ${fault}`,
-    noCopy: (fault) => `Es ließ sich keine Kopie aufheben: ${fault}`,
+    noCopy: (fault) => `Es ließ sich keine Kopie aufbewahren: ${fault}`,
     cannotRestore: (fault) => `Diese Sicherung lässt sich nicht wiederherstellen: ${fault}`,
     studyAsItWas: (fault) => `${fault} Die Studie ist, wie sie war.`,
     notRestored: (fault) => `Die Sicherung ließ sich nicht wiederherstellen: ${fault}`,

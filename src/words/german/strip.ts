@@ -37,7 +37,7 @@ export const strip: typeof stripWords = {
   lookCloser: "genauer ansehen",
   fitted: "angepasst",
   nothingPicked: "nichts gewählt",
-  inputMoved: "eine Eingabe hat sich seither geändert",
+  inputMoved: "Eingabe seither geändert",
   needsDose: "braucht eine Dosis",
   noFeed: "noch kein Zulauf",
   noPolymer: "kein Polymer",

@@ -45,7 +45,7 @@ export const studies: typeof studiesWords = {
     dose: "Dosis",
     rangeIn: (unit) => `${unit}, Bereich`,
     filtrate: "Filtrat",
-    filtrateTss: "Filtrat-TSS",
+    filtrateTss: "TSS im Filtrat",
     cake: "Kuchen-TR",
     cost: "Kosten",
     perTonneDrySolids: "je t TR",
@@ -86,9 +86,9 @@ export const studies: typeof studiesWords = {
     costsDiffer:
       "Diese Kosten sind nicht vergleichbar: Die Währungen sind verschieden, oder nicht alle enthalten die Entsorgung.",
     brackets:
-      "In Klammern: 95-%-Grenzen jedes angepassten Mittels, jede Seite für sich. Ein lobendes Wort steht nur dort, wo sich die Grenzen nicht berühren; für die Kosten gibt es hier keine solchen Grenzen, daher heißt keine die günstigste.",
+      "In Klammern: 95-%-Schranken jedes angepassten Mittels, jede Seite für sich. Ein lobendes Wort steht nur dort, wo sich die Schranken nicht berühren; für die Kosten gibt es hier keine solchen Schranken, daher heißt keine die günstigste.",
     caution:
-      "Die Ergebnisse jeder Studie sind ihre eigenen Kurven bei ihrer freigegebenen Dosis. Becher mit anderem Schlamm, von anderen Tagen oder anders gerührt unterscheiden sich aus mehr Gründen als dem Produkt: erst denselben Schlamm prüfen, dann den Betrieb ändern.",
+      "Die Ergebnisse jeder Studie sind ihre eigenen Kurven bei ihrer freigegebenen Dosis. Becher mit anderem Schlamm, von anderen Tagen oder anders gerührt unterscheiden sich aus mehr Gründen als dem Produkt: erst am selben Schlamm prüfen, dann den Betrieb ändern.",
   },
   standing: {
     approved: "freigegeben",

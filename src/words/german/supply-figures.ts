@@ -4,24 +4,25 @@ export const supplyFigures: typeof supplyFigureWords = {
   activePolymer: "Polymer als Wirksubstanz",
   priceOf: (product) => `Preis von ${product}`,
   perKgNeat: "je kg Handelsware",
-  strengthAfterCarrier: "Gehalt nach der Nachverdünnung",
+  strengthAfterCarrier: "Konzentration nach der Nachverdünnung",
   expectedCapture: "erwarteter Abscheidegrad",
   askCapture: "Filtrat und Kuchen im Labor ablesen oder im Raum Dosis einen Abscheidegrad annehmen",
   expectedCake: "erwarteter Kuchen-TR",
   askCake: "Kuchen im Labor ablesen",
   solidsThatReturn: "zurücklaufende Feststoffe",
-  wetCakeInput: "feuchter Kuchen",
+  wetCakeInput: "nasser Kuchen",
   washWater: "Waschwasser der Maschine",
   solutionAndCarrier: "Lösung und Nachverdünnungswasser",
   retained: "im Kuchen verbleibender Polymeranteil",
   noLiquid: "neben dem Kuchen bliebe keine Flüssigkeit: Ströme und Kuchen prüfen",
   makeUpWater: {
     title: "Ansetzwasser",
-    formula: "Wirksubstanz / Gehalt - Wirksubstanz / Wirksubstanzanteil",
+    formula: "Wirksubstanz / Konzentration - Wirksubstanz / Wirksubstanzanteil",
   },
   carrierWater: {
     title: (pct) => `Nachverdünnungswasser auf ${pct} %`,
-    formula: "Wirksubstanz / Gehalt danach - Wirksubstanz / Gehalt davor, Wasser mit 1,000 kg/L",
+    formula:
+      "Wirksubstanz / Konzentration danach - Wirksubstanz / Konzentration davor, Wasser mit 1,000 kg/L",
   },
   polymerPerTonne: { title: "Polymer je t TR", formula: "1000 x Handelsware x Preis / Fracht" },
   polymerPerYear: { title: "Polymer je Jahr", formula: "Handelsware x Preis x Stunden x Tage" },
@@ -30,10 +31,10 @@ export const supplyFigures: typeof supplyFigureWords = {
     formula:
       "zurücklaufende Feststoffe / (Zulauf + Lösung + Nachverdünnung + Waschwasser - Kuchen), Kuchen mit 1,000 kg/L",
   },
-  wetCake: { title: "Feuchter Kuchen", formula: "Fracht x Abscheidegrad / Kuchen-TR" },
+  wetCake: { title: "Nasser Kuchen", formula: "Fracht x Abscheidegrad / Kuchen-TR" },
   wetCakeWithPolymer: {
-    title: "Feuchter Kuchen mit Polymer",
-    formula: "Fracht x Abscheidegrad x (1 + Dosis x Verbleib) / Kuchen-TR",
+    title: "Nasser Kuchen mit Polymer",
+    formula: "Fracht x Abscheidegrad x (1 + Dosis x verbleibender Anteil) / Kuchen-TR",
   },
   returnedSolids: { title: "Zurücklaufende Feststoffe", formula: "Fracht x (1 - Abscheidegrad)" },
 };

@@ -25,13 +25,13 @@ export const unitChain: typeof unitChainWords = {
   neatPerMonth: { title: "Handelsware je Monat", formula: "ein Zwölftel des Jahres" },
   neatPerYear: { title: "Handelsware je Jahr", formula: "Handelsware x Stunden x Tage" },
   containersPerYear: { title: "Gebinde je Jahr", formula: "Verbrauch je Jahr / Gebinde" },
-  stockDays: { title: "Betriebstage auf Lager", formula: "Gebinde x Inhalt / Verbrauch je Tag" },
+  stockDays: { title: "Vorrat in Betriebstagen", formula: "Gebinde x Inhalt / Verbrauch je Tag" },
   nothingDrawn: "Bei einer Dosis von 0 wird nichts entnommen.",
   toTell: (lack) => `Um zu beurteilen, ob die Ansetzanlage nachkommt: ${lack}.`,
   enterTank: "Um zu beurteilen, ob die Ansetzanlage nachkommt: den vorhandenen Reifebehälter eintragen.",
   batchKeepsUp: "Die Ansetzanlage kommt nach: Ein Ansatz reicht länger, als der nächste braucht.",
   batchTooSlow:
-    "Die Ansetzanlage kommt nicht nach: Ein Ansatz ist verbraucht, bevor der nächste fertig ist. Abhilfe: größere Ansätze, ein zweiter Behälter, eine stärkere Lösung oder kürzerer Betrieb am Tag.",
+    "Die Ansetzanlage kommt nicht nach: Ein Ansatz ist verbraucht, bevor der nächste fertig ist. Abhilfe: größere Ansätze, ein zweiter Behälter, eine stärkere Lösung oder ein kürzerer Betriebstag.",
   tankKeepsUp: "Die Ansetzanlage kommt nach: Der Reifebehälter ist für diese Entnahme groß genug.",
   tankTooSmall:
     "Der Reifebehälter ist für diese Entnahme zu klein: Das Polymer verlässt ihn, bevor es gereift ist. Abhilfe: größerer Behälter, stärkere Lösung oder weniger Zulauf.",

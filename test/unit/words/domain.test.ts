@@ -74,9 +74,7 @@ describe("the domain speaks German, and English again", () => {
       supplyM3PerH: null,
       returnM3PerH: null,
     };
-    expect(message(feedFlowM3PerH({ ...none, flowFrom: "meter" }))).toBe(
-      "den Durchfluss des Zulaufs eintragen",
-    );
+    expect(message(feedFlowM3PerH({ ...none, flowFrom: "meter" }))).toBe("den Zulaufstrom eintragen");
     expect(modelNamed("quadratic")!.words).toMatch(/^Ein Tal/);
     expect(modelNamed("plateau")!.words).toMatch(/^Gerade/);
     expect(plantCautions()[2]).toMatch(/äußerst rutschig/);
@@ -89,7 +87,7 @@ describe("the domain speaks German, and English again", () => {
     expect(sentence([4], [60])).toMatch(/1 einzelne Dosis ist zu wenig/);
     const valley = [485, 475, 142, 151, 77.6, 72.9, 47.1, 47.6, 50.3, 47.7, 95.4, 111];
     expect(sentence([2, 2, 3, 3, 4, 4, 5, 5, 6, 6, 8, 8], valley)).toMatch(
-      /^5\.\d+ kg\/t, [\d.]+ bis [\d.]+; .*Becher \d+ bewegt es am meisten\.$/,
+      /^5\.\d+ kg\/t, [\d.]+ bis [\d.]+; .*Becher \d+ hat den größten Einfluss\.$/,
     );
   });
 

@@ -39,7 +39,7 @@ describe("the plant in German", () => {
     expect(now(again)).toMatchObject({ word: "freigegeben", moved: [] });
     const moved = now(pump(again, { settingHigh: 100, stream: "solution", settingUnit: "% stroke" })).moved;
     expect(moved.find((line) => line.includes("Bereich"))).toBe(
-      "Polymer A, Bereich des Bedienfelds: war 0 bis offen, ist jetzt 0 bis 100; Einstellungen außerhalb des Bedienfelds werden abgelehnt",
+      "Polymer A, Bereich des Bedienfelds: war 0 bis offen, ist jetzt 0 bis 100; Einstellungen außerhalb dessen, was das Bedienfeld zulässt, werden abgelehnt",
     );
     expect(moved.find((line) => line.includes("Einheit"))).toBe(
       "Polymer A, Einheit der Einstellung: war %, Handelsware, ml, ist jetzt % Hub, Lösung, ml; die Zahl am Bedienfeld bedeutet etwas anderes",

@@ -99,7 +99,7 @@ describe("the records of a study in German", () => {
   });
 
   it("say what is wrong with a field, though the schemas were made in English", () => {
-    expect(refusal("sample", "sample-1", { ph: 15 })).toBe("Säuregrad (pH) liegt über 14 (angegeben: 15).");
+    expect(refusal("sample", "sample-1", { ph: 15 })).toBe("pH-Wert liegt über 14 (angegeben: 15).");
     expect(refusal("jar", "jar-1-04", { label: "" })).toBe("Bezeichnung braucht einen Namen.");
     expect(refusal("reading", "jar-1-04-r6", { result: { kind: "floc-grade", grade: 9 } })).toBe(
       "Note muss 1 bis 5 sein (angegeben: 9).",

@@ -5,7 +5,17 @@ import { flatTexts, wholeEnglish } from "./catalogue.ts";
 import { warningWords } from "../../../src/words/warnings.ts";
 
 /** Texts that are the same word or sign in both languages. */
-const shared = new Set(["% TSS", "CST", "CST, s", "Letter", "Name", "Person", "Polymer"]);
+const shared = new Set([
+  "% TSS",
+  "CST",
+  "CST, s",
+  "Enter",
+  "Enter, Tab",
+  "Letter",
+  "Name",
+  "Person",
+  "Polymer",
+]);
 
 afterEach(() => speak("english", null));
 
