@@ -32,7 +32,7 @@ export const guideWords = area("guide", {
   },
   product: {
     active: (product: string) =>
-      `Enter the active share of ${product}: it stands on the supplier's certificate.`,
+      `Enter the active share of ${product}: it stands on the supplier's certificate. Density and price often stand there too: pump rates and costs rest on them.`,
     needed: "A dose counts active polymer only, so the product and its active share are needed.",
   },
   stock: {

@@ -136,6 +136,8 @@ test("a new study is led from the start screen to an approved dose and a pump se
   await page.keyboard.press("Enter");
   expect(await led(page)).toContain("Density, neat");
   await type(page, "1.05");
+  // Asked for after the approval, since only the pump's rates need it: the dose stays approved.
+  await expect(page.locator('[data-room="dose"]')).toContainText("approved");
   expect(await led(page)).toContain("Solution strength, active");
   await type(page, "0.2");
   expect(await led(page)).toBe("Add a pump");
@@ -151,6 +153,8 @@ test("a new study is led from the start screen to an approved dose and a pump se
     await type(page, amount);
   }
   await expect(page.locator('[data-room="plant"]')).toContainText("mL/min");
+  await expect(page.locator('[data-room="plant"]')).not.toContainText("out of date");
+  await expect(page.locator('[data-room="dose"]')).toContainText("approved");
   await expect(guide(page)).toHaveCount(0);
   await expect(page.getByRole("status").filter({ hasText: "The guide is done" })).toHaveCount(1);
 });

@@ -31,7 +31,7 @@ export const guide: typeof guideWords = {
   },
   product: {
     active: (product) =>
-      `Den Wirksubstanzanteil von ${product} eintragen: Er steht auf dem Zertifikat des Lieferanten.`,
+      `Den Wirksubstanzanteil von ${product} eintragen: Er steht auf dem Zertifikat des Lieferanten. Oft stehen dort auch Dichte und Preis: Auf ihnen beruhen Pumpenströme und Kosten.`,
     needed:
       "Eine Dosis zählt nur Wirksubstanz, darum werden das Produkt und sein Wirksubstanzanteil gebraucht.",
   },
