@@ -6,6 +6,8 @@ export const guideWords = area("guide", {
   step: (place: number, steps: number) => `Step ${place} of ${steps}`,
   said: (place: number, steps: number, title: string) => `Step ${place} of ${steps}: ${title}.`,
   done: "The guide is done: the first pump settings are made.",
+  see: "See the settings",
+  close: "Close the guide",
   hidden: "The guide is hidden. Keys and words shows it again.",
   takeMe: "Take me there",
   all: "All steps",
@@ -67,6 +69,8 @@ export const guideWords = area("guide", {
     needed: "How much sludge the machine is fed in an hour turns the dose into a rate.",
   },
   pump: {
+    density: (product: string) =>
+      `Enter the neat density of ${product}: a pump moves volumes, a dose counts mass. No dose moves by it, so the approved one stays.`,
     needed: "Say how the plant makes the polymer down, and draw its pump down at a few settings.",
     of: (pump: string, message: string) => `${pump}: ${message}`,
     draw: (sentence: string) => `${sentence} Catch what it gives in a timed minute, at two settings or more.`,
