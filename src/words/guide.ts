@@ -70,7 +70,7 @@ export const guideWords = area("guide", {
   },
   pump: {
     density: (product: string) =>
-      `Enter the neat density of ${product}: a pump moves volumes, a dose counts mass. No dose moves by it, so the approved one stays.`,
+      `Enter the neat density of ${product}: a pump moves volumes, a dose counts mass. The approved dose stays.`,
     needed: "Say how the plant makes the polymer down, and draw its pump down at a few settings.",
     of: (pump: string, message: string) => `${pump}: ${message}`,
     draw: (sentence: string) => `${sentence} Catch what it gives in a timed minute, at two settings or more.`,

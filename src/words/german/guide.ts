@@ -70,7 +70,7 @@ export const guide: typeof guideWords = {
   },
   pump: {
     density: (product) =>
-      `Die Dichte der Handelsware ${product} eintragen: Eine Pumpe fördert Volumen, eine Dosis zählt Masse. Keine Dosis ändert sich dadurch, die freigegebene bleibt.`,
+      `Die Dichte der Handelsware ${product} eintragen: Eine Pumpe fördert Volumen, eine Dosis zählt Masse. Die freigegebene Dosis bleibt.`,
     needed:
       "Angeben, wie der Betrieb das Polymer ansetzt, und seine Pumpe bei einigen Einstellungen auslitern.",
     of: (pump, message) => `${pump}: ${message}`,

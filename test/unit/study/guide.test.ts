@@ -119,6 +119,9 @@ test("each entry that is made leads to the very next one, from the first dish to
     expect([next?.key, next?.aim.target]).toEqual([key, target]);
     expect(next?.why).toMatch(/^[A-Z].*\.$/);
     expect(next?.why).not.toContain("..");
+    // asked for after the approval: it says why, and that the dose does not move
+    if (target === "product p1 densityKgPerL")
+      expect(next?.why).toMatch(/neat density of P: a pump moves volumes.* The approved dose stays/);
   }
   const low = apply(state, add("drawDown", { id: "w2", pumpId: "q1", setting: 30, amount: 32, seconds: 60 }));
   expect(guideOf(low, input).next).toMatchObject({
