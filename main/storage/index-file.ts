@@ -8,7 +8,7 @@ export const indexFileName = "flocwright-studies.index";
 /** Marks an index among SQLite files: the letters "Flid" as a 32-bit number. */
 const applicationId = 0x466c6964;
 /** Raised whenever what is kept of a study, or how it is worked out, changes: an older index is thrown away. */
-const indexVersion = 1;
+const indexVersion = 2;
 
 /** What is kept of one study file. Losing the index costs time, never a word: it is thrown away at the first sign of damage. */
 export interface IndexedFile {

@@ -1,9 +1,16 @@
 import { chanceWords } from "../study/derive/number-words.ts";
 import { landChain } from "../study/derive/plant-unit.ts";
 import { mixingFigures, mixingPlaces } from "../study/derive/mixing-places.ts";
-import { driftChain, pairedChain, watched, type Watched } from "../study/derive/plant-watch.ts";
+import {
+  driftChain,
+  pairedChain,
+  pairedSettings,
+  watched,
+  type Watched,
+} from "../study/derive/plant-watch.ts";
 import { mixingPlaceWords } from "../words/mixing-places.ts";
 import { onPaperWords } from "../words/on-paper.ts";
+import { plantTrialWords } from "../words/plant-trials.ts";
 import { plantWatchWords } from "../words/plant-watch.ts";
 import { watchReportWords } from "../words/watch-report.ts";
 import type { StudyState } from "../study/schema/records.ts";
@@ -36,7 +43,9 @@ export function driftBlock(one: SeriesReport, words: PaperWords): Markup | null 
 /** Two machine settings compared in pairs, for each result that was read in pairs; nothing where none was. */
 export function pairsBlock(one: SeriesReport, words: PaperWords): Markup | null {
   if (!one.runs.some(({ run }) => run.kind === "comparison")) return null;
-  return markup`<h3>${watchReportWords.pairs.title(one.chain.series.label)}</h3>${table(
+  const sides = pairedSettings(one.runs);
+  const said = sides.A && sides.B ? markup`<p>${plantTrialWords.pairs.sides(sides.A, sides.B)}</p>` : null;
+  return markup`<h3>${watchReportWords.pairs.title(one.chain.series.label)}</h3>${said}${table(
     watchReportWords.pairs.caption,
     [
       { head: watchReportWords.pairs.result },

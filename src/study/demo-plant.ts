@@ -150,7 +150,18 @@ const routine: [number, number][] = [
   [19.4, 129],
 ];
 
-/** Three runs where the plant settled, with the dose by three ways, and a week of routine ones before them. */
+/** Cake %, filtrate TSS mg/L with the belt as usual and soon after with a slow one: drier, and no clearer or dirtier. */
+const pairs: { usual: [number, number]; slow: [number, number] }[] = [
+  { usual: [19.4, 131], slow: [20.1, 136] },
+  { usual: [19.2, 138], slow: [19.8, 134] },
+  { usual: [19.6, 128], slow: [20.4, 139] },
+  { usual: [19.5, 133], slow: [20.0, 131] },
+];
+
+/**
+ * Three runs where the plant settled, with the dose by three ways; a week of routine ones before them, and within it two
+ * belt speeds compared in pairs.
+ */
 export function runCommands(at: string): SimpleCommand[] {
   const minutesBefore = (minutes: number) => new Date(Date.parse(at) - minutes * 60_000).toISOString();
   const place = { seriesId: "series-1", machineId: "machine-1", washM3PerH: 6 };
@@ -164,6 +175,24 @@ export function runCommands(at: string): SimpleCommand[] {
         cakePct,
         filtrateTssMgPerL,
         ...place,
+      }),
+    ),
+    ...pairs.flatMap(({ usual, slow }, index) =>
+      ([usual, slow] as const).map(([cakePct, filtrateTssMgPerL], second) => {
+        const side = second === 0 ? "A" : "B";
+        return add("plantRun", {
+          id: `run-2${index + 1}-${side.toLowerCase()}`,
+          label: words.pairedRun(index + 1, side),
+          kind: "comparison",
+          at: minutesBefore((pairs.length - index) * 1440 - 120 - second * 45),
+          byName: "Ilse K.",
+          side,
+          pair: index + 1,
+          cakePct,
+          filtrateTssMgPerL,
+          machineSettings: second === 0 ? words.machineSettings : words.slowBelt,
+          ...place,
+        });
       }),
     ),
     ...settled.flatMap(([minutes, feed, ts, setting, caught, loss, hours, cake, tss], index) => [

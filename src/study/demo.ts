@@ -1,7 +1,10 @@
 import { demoWords as words } from "../words/demo.ts";
 import { applyCommand, type Command, type SimpleCommand } from "./commands.ts";
 import { methodVersion, upstreamOf } from "./derive/decision.ts";
-import { emptyState, type Kind, type NewRecordOf } from "./schema/records.ts";
+import { tableInputs } from "./derive/plant-table.ts";
+import { plantChain } from "./derive/plant.ts";
+import { emptyState, type Kind, type NewRecordOf, type StudyState } from "./schema/records.ts";
+import { jarDrawing } from "./demo-drawing.ts";
 import { checkCommand, plantCommands, runCommands } from "./demo-plant.ts";
 import { dishRows, oneRows, twoRows } from "./demo-rows.ts";
 
@@ -26,28 +29,41 @@ const before = (at: string, minutes: number) =>
  */
 export function demoCommands(at: string, decimalMark: "." | "," = "."): Command[] {
   const commands = recordCommands(at, decimalMark);
-  let state = emptyState();
-  for (const command of commands) {
-    const applied = applyCommand(state, command);
-    if (applied.ok) state = applied.value.state;
-  }
+  const bench = commands.reduce(after, emptyState());
+  const decision = add("decision", {
+    id: "decision-1",
+    seriesId: "series-1",
+    doseAKgPerT: picked.a,
+    lowKgPerT: 4.9,
+    highKgPerT: 5.5,
+    rule: "own",
+    reason: words.approvedBecause,
+    byName: "Jon R.",
+    at: before(at, 20),
+    methodVersion,
+    snapshot: upstreamOf(bench, "series-1"),
+  });
+  const decided = after(bench, decision);
   return [
     ...commands,
-    add("decision", {
-      id: "decision-1",
+    decision,
+    add("tableApproval", {
+      id: "settings-1",
       seriesId: "series-1",
-      doseAKgPerT: 5.2,
-      lowKgPerT: 4.9,
-      highKgPerT: 5.5,
-      rule: "own",
-      reason: words.approvedBecause,
       byName: "Jon R.",
-      at: before(at, 20),
-      methodVersion,
-      snapshot: upstreamOf(state, "series-1"),
+      at: before(at, 10),
+      snapshot: tableInputs(decided, plantChain(decided, "series-1", picked)),
     }),
     together(words.steps.runs, [checkCommand(at), ...runCommands(at)]),
   ];
+}
+
+/** The dose that is approved, well inside the working window. */
+const picked = { a: 5.2, b: null };
+
+function after(state: StudyState, command: Command): StudyState {
+  const applied = applyCommand(state, command);
+  return applied.ok ? applied.value.state : state;
 }
 
 function recordCommands(at: string, decimalMark: "." | ","): Command[] {
@@ -257,6 +273,16 @@ function seriesOne(startedAt: string): Command {
         }),
       );
   }
+  // One of the two jars nearest the approved dose, both with large floc.
+  commands.push(
+    add("photo", {
+      id: "drawing-1",
+      jarId: "jar-1-08",
+      label: words.drawing("8"),
+      takenAt: new Date(Date.parse(startedAt) + 10 * 60_000).toISOString(),
+      ...jarDrawing,
+    }),
+  );
   return together(words.steps.series(words.seriesAlone), commands);
 }
 

@@ -30,6 +30,7 @@ export const demoWords = area("demo", {
   seriesAlone: "E-42 alone",
   seriesPair: "C-40 then E-42",
   readAgain: "read again after inverting the vial",
+  drawing: (jar: string) => `Floc in jar ${jar}: invented drawing, not a photograph`,
   approvedBecause: "Well inside the working window on both sides, and below what the plant runs today.",
   feeds: { night: "Night", day: "Day", monday: "Monday" },
   flocculantPlace: "static mixer before the flocculation tank",
@@ -44,6 +45,8 @@ export const demoWords = area("demo", {
     flotationOrLivestock: "flotation or livestock",
   },
   machineSettings: "belt 3.2 m/min, pressure 4 bar",
+  slowBelt: "belt 2.6 m/min, pressure 4 bar",
+  pairedRun: (pair: number, side: string) => `Pair ${pair}, ${side}`,
   routineRun: (day: number) => `Day ${day}`,
   settledRun: (number: number) => `Trial ${number}, settled`,
 });

@@ -6,6 +6,8 @@ export const guideWords = area("guide", {
   step: (place: number, steps: number) => `Step ${place} of ${steps}`,
   said: (place: number, steps: number, title: string) => `Step ${place} of ${steps}: ${title}.`,
   done: "The guide is done: the first pump settings are made.",
+  see: "See the settings",
+  close: "Close the guide",
   hidden: "The guide is hidden. Keys and words shows it again.",
   takeMe: "Take me there",
   all: "All steps",
@@ -32,7 +34,7 @@ export const guideWords = area("guide", {
   },
   product: {
     active: (product: string) =>
-      `Enter the active share of ${product}: it stands on the supplier's certificate.`,
+      `Enter the active share of ${product}: it stands on the supplier's certificate. Density and price often stand there too: pump rates and costs rest on them.`,
     needed: "A dose counts active polymer only, so the product and its active share are needed.",
   },
   stock: {
@@ -67,6 +69,8 @@ export const guideWords = area("guide", {
     needed: "How much sludge the machine is fed in an hour turns the dose into a rate.",
   },
   pump: {
+    density: (product: string) =>
+      `Enter the neat density of ${product}: a pump moves volumes, a dose counts mass. The approved dose stays.`,
     needed: "Say how the plant makes the polymer down, and draw its pump down at a few settings.",
     of: (pump: string, message: string) => `${pump}: ${message}`,
     draw: (sentence: string) => `${sentence} Catch what it gives in a timed minute, at two settings or more.`,

@@ -159,6 +159,7 @@ export const plantTrialWords = area("plantTrials", {
     comparedBy: "Compared by",
     notYet: (why: string) =>
       `Not yet: ${why}. Log runs of the kind "comparison", A and B soon after one another.`,
+    sides: (a: string, b: string) => `A: ${a}. B: ${b}.`,
     above: "B is above A by",
     below: "B is below A by",
     range: (low: string, high: string, chance: string) => `(${low} to ${high}, 95 %; ${chance}):`,

@@ -19,7 +19,7 @@ const notDerived: { line: RegExp; why: string }[] = [
   },
   { line: /^[AB] held at /, why: "the pair looked at, as it was put there" },
   {
-    line: /\(invented\)$|^lot \d|^Day \d|^Trial \d|^Sample \d|^Neat pump P1|^Set Neat pump P1/,
+    line: /\(invented\)$|^lot \d|^Day \d|^Trial \d|^Pair \d|^Sample \d|^Neat pump P1|^Set Neat pump P1/,
     why: "names",
   },
   { line: /^No chart yet: needs 7 runs/, why: "how many runs a chart needs" },
@@ -32,6 +32,7 @@ const notDerived: { line: RegExp; why: string }[] = [
     line: /^\d+ (jars|series found)|\d+ plant runs beside the bench curve/,
     why: "a count of what stands there",
   },
+  { line: /^Jon R\., \d/, why: "who approved, and when" },
   { line: / \(\d+ records\)\.$/, why: "what the history says" },
 ];
 

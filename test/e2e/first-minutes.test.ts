@@ -136,6 +136,8 @@ test("a new study is led from the start screen to an approved dose and a pump se
   await page.keyboard.press("Enter");
   expect(await led(page)).toContain("Density, neat");
   await type(page, "1.05");
+  // Asked for after the approval, since only the pump's rates need it: the dose stays approved.
+  await expect(page.locator('[data-room="dose"]')).toContainText("approved");
   expect(await led(page)).toContain("Solution strength, active");
   await type(page, "0.2");
   expect(await led(page)).toBe("Add a pump");
@@ -151,8 +153,13 @@ test("a new study is led from the start screen to an approved dose and a pump se
     await type(page, amount);
   }
   await expect(page.locator('[data-room="plant"]')).toContainText("mL/min");
-  await expect(guide(page)).toHaveCount(0);
+  await expect(page.locator('[data-room="plant"]')).not.toContainText("out of date");
+  await expect(page.locator('[data-room="dose"]')).toContainText("approved");
   await expect(page.getByRole("status").filter({ hasText: "The guide is done" })).toHaveCount(1);
+  // The settings stand above the draw-downs that made them: the guide's last word leads there, and it is gone.
+  await guide(page).getByRole("button", { name: "See the settings" }).click();
+  await expect(page.getByRole("region", { name: "Settings", exact: true })).toBeFocused();
+  await expect(guide(page)).toHaveCount(0);
 });
 
 test("studies opened last say what they are about; one is opened again, a lost one says so and goes off the list", async ({

@@ -84,7 +84,7 @@ test("the setting sheet prints from the screen as one page of A4 and of Letter, 
       "Dose approved by Jon R.",
       "Valid until: ",
       "extremely slippery",
-      "history entry 11, hash begins",
+      "history entry 12, hash begins",
     ])
       expect(text, format).toContain(words);
     // Nothing of the window around the paper is printed.
@@ -111,7 +111,7 @@ test("another feed case, a moved input and a withdrawn decision change the sheet
   await room(page, "Plant").click();
   await page.getByRole("button", { name: "Setting sheet" }).click();
   await expect(sheet.getByText("OUT OF DATE: set no pump by this")).toBeVisible();
-  await expect(sheet.getByText(/history entry 12,/)).toBeVisible();
+  await expect(sheet.getByText(/history entry 13,/)).toBeVisible();
   const [text] = await pdfPages(await page.pdf({ format: "A4" }));
   expect(text).toContain("OUT OF DATE: set no pump by this");
   expect(text).toMatch(/was 47\.5336 g and is now 47\.7 g/);
@@ -137,7 +137,7 @@ test("the factor that the plant's runs found goes into the next sheet, and out o
   await page.goto(host.url);
   await page.getByLabel("You are").selectOption({ label: "Ilse K." });
   await room(page, "Plant").click();
-  await page.getByRole("button", { name: "Approve these settings" }).click();
+  await page.getByRole("button", { name: "Approve these settings anew" }).click();
   await page.getByRole("button", { name: "Setting sheet" }).click();
   const sheet = page.locator(".page");
   await expect(sheet.getByText(/Settings approved by Ilse K\./)).toBeVisible();

@@ -66,10 +66,16 @@ test("no text in a study can add an element to a report either, and no number co
       const page = parsed(paperDocument(trialReport({ ...input, fits })));
       // The drift charts are the only drawings of a report without fits, and nothing in them is ever named by a text.
       expect(page.querySelectorAll("figure > svg")).toHaveLength(2);
+      expect(page.querySelectorAll("img")).toHaveLength(1);
       for (const element of page.querySelectorAll("*")) {
         if (element.closest("figure > svg")) {
           expect(drawn).toContain(element.tagName);
           for (const attribute of element.attributes) expect(attribute.name).not.toMatch(/^on|href|src/);
+          continue;
+        }
+        if (element.tagName === "IMG") {
+          expect(element.getAttribute("src")).toBe(demo.photo["drawing-1"]!.image);
+          expect(element.getAttributeNames().sort()).toEqual(["alt", "height", "src", "width"]);
           continue;
         }
         expect(known).toContain(element.tagName);

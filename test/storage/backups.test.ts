@@ -250,7 +250,7 @@ test("a backup is not opened to be worked on: it would be a backup no more", asy
   expect(await refusal("study.open", { ref })).toMatch(/no longer in the list/);
   expect(await refusal("shelf.backups", { ref })).toMatch(/no longer in the list/);
   expect(await refusal("shelf.salvage", { ref })).toMatch(/no longer in the list/);
-  expect(await call("backup.restore", { ref })).toMatchObject({ seq: 11 });
+  expect(await call("backup.restore", { ref })).toMatchObject({ seq: 12 });
 });
 
 test("backups that are made at once do not tidy one another away", async () => {

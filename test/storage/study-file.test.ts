@@ -41,7 +41,7 @@ test("a study written is read back record for record, with its history whole", (
       series: 2,
       jars: 24,
       decisions: 1,
-      changes: 11,
+      changes: 12,
       integrity: "ok",
       history: "whole",
     },

@@ -150,7 +150,7 @@ describe("a file that is taken away underneath", () => {
     // what counts: the file holds one history, whole
     const summary = summarise(path, now);
     expect(summary).toMatchObject(whole);
-    expect(summary.ok && summary.value.changes).toBe(11);
+    expect(summary.ok && summary.value.changes).toBe(12);
   });
 
   test("changed by another program's SQLite: the next edit says so", async () => {
@@ -196,7 +196,7 @@ test("SQLite's lock held by another process: bounded waiting, a sentence, and th
   holder.stdin.end();
   await ended;
   expect(await keep("12.2.2")).toMatchObject({ ok: true });
-  expect(await edit(12.2)).toMatchObject({ ok: true, value: { seq: 12 } });
+  expect(await edit(12.2)).toMatchObject({ ok: true, value: { seq: 13 } });
   expect(await call("draft.list", {})).toMatchObject({
     value: { drafts: [{ place: "jar 4 turbidity", text: "12.2.2" }] },
   });

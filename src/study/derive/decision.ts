@@ -33,9 +33,29 @@ const quiet = new Set([
   "targetTotalG",
 ]);
 
+/**
+ * Fields of a product that move no number a dose is picked by: solutions are weighed and prices are by mass, so the neat
+ * density moves the pump's rates alone, and the settings approved from them rest on it (`tableInputs`).
+ */
+const quietOfProduct = new Set(["densityKgPerL", "charge", "chargePct"]);
+
+/** The field that a kept value was read from. */
+const fieldOf = (key: string) => key.split(" ").at(-1) ?? "";
+
 const knownValues = memo<SnapshotValue[]>();
 const valuesOf = (what: string, record: { id: string }) =>
   knownValues(record, [what], () => listValues(what, record));
+const valuesOfProduct = (product: RecordOf<"product">) =>
+  valuesOf(decisionChainWords.product(product.label), product).filter(
+    ({ key }) => !quietOfProduct.has(fieldOf(key)),
+  );
+
+/** Whether a kept value carries no result by the rules of now: an older version may have kept it all the same. */
+function isQuiet(state: StudyState, key: string): boolean {
+  const field = fieldOf(key);
+  const id = key.slice(0, -field.length - 1);
+  return quiet.has(field) || (quietOfProduct.has(field) && Object.hasOwn(state.product, id));
+}
 
 function listValues(what: string, record: { id: string }): SnapshotValue[] {
   return Object.entries(record).flatMap(([field, value]): SnapshotValue[] => {
@@ -50,7 +70,10 @@ function listValues(what: string, record: { id: string }): SnapshotValue[] {
   });
 }
 
-/** Every input upstream of a series' dose: sample, dishes, products, stocks, the series, its jars and readings, targets. */
+/**
+ * Every input upstream of a series' dose that moves what it was picked by: sample, dishes, products, stocks, the series,
+ * its jars and readings, targets.
+ */
 export function upstreamOf(state: StudyState, seriesId: string): SnapshotValue[] {
   const series = state.series[seriesId];
   if (!series) return [];
@@ -70,10 +93,7 @@ export function upstreamOf(state: StudyState, seriesId: string): SnapshotValue[]
     ...dishes.flatMap((dish) => valuesOf(decisionChainWords.dish(dish.label), dish)),
     ...stocks.flatMap((stock) => [
       ...valuesOf(decisionChainWords.stock(stock.label), stock),
-      ...valuesOf(
-        decisionChainWords.product(state.product[stock.productId]!.label),
-        state.product[stock.productId]!,
-      ),
+      ...valuesOfProduct(state.product[stock.productId]!),
     ]),
     ...valuesOf(decisionChainWords.series(series.label), series),
     ...jars.flatMap((jar) => valuesOf(decisionChainWords.jar(jar.label), jar)),
@@ -106,7 +126,7 @@ function decisionOf(state: StudyState, seriesId: string): DecisionChain | null {
     .filter((one) => one.seriesId === seriesId && one.withdrawn === null)
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : a.id < b.id ? 1 : -1))[0];
   if (!decision) return null;
-  const moved = firstMoved(decision.snapshot, upstreamOf(state, seriesId));
+  const moved = firstMoved(state, decision.snapshot, upstreamOf(state, seriesId));
   return {
     decision,
     moved,
@@ -151,7 +171,7 @@ function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | und
   for (const field of new Set([...now.keys(), ...old.keys()])) {
     if (old.get(field) === now.get(field)) continue;
     const what = field === "" ? name : `${name}, ${fieldWords(field)}`;
-    const unit = fieldUnit(field === "" ? ((after ?? before)!.key.split(" ").at(-1) ?? "") : field);
+    const unit = fieldUnit(field === "" ? fieldOf((after ?? before)!.key) : field);
     return now.has(field)
       ? decisionChainWords.changed(what, shownValue(old.get(field), unit), shownValue(now.get(field), unit))
       : decisionChainWords.gone(what, shownValue(old.get(field), unit));
@@ -162,7 +182,7 @@ function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | und
 const byKey = (values: SnapshotValue[]) => new Map(values.map((one) => [one.key, one]));
 const knownSnapshot = memo<Map<string, SnapshotValue>>();
 
-function firstMoved(before: SnapshotValue[], after: SnapshotValue[]): string | null {
+function firstMoved(state: StudyState, before: SnapshotValue[], after: SnapshotValue[]): string | null {
   const old = knownSnapshot(before, [], () => byKey(before));
   let kept = 0;
   for (const one of after) {
@@ -175,7 +195,7 @@ function firstMoved(before: SnapshotValue[], after: SnapshotValue[]): string | n
   if (kept === old.size) return null;
   const now = byKey(after);
   for (const [key, one] of old) {
-    const moved = now.has(key) || quiet.has(key.split(" ").at(-1) ?? "") ? null : movedPart(one, undefined);
+    const moved = now.has(key) || isQuiet(state, key) ? null : movedPart(one, undefined);
     if (moved) return moved;
   }
   return null;

@@ -5,6 +5,7 @@ import { checkPump, type Draw, type PumpCheck, type PumpLine } from "../../plant
 import { strokeAtHeldSpeed } from "../../plant/stroke-speed.ts";
 import { pumpChainWords } from "../../words/pump-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
+import type { StateTone } from "./tone.ts";
 
 type Pump = RecordOf<"pump">;
 type DrawDown = RecordOf<"drawDown">;
@@ -140,6 +141,12 @@ export interface CalibrationAge {
   /** true where the crew's own limit is passed */
   old: boolean;
   words: string;
+}
+
+/** How a calibration is to be taken at an age: nobody can call one good that says not when it was taken. */
+export function calibrationTone(chain: PumpChain, age: CalibrationAge): StateTone {
+  if (age.old || chain.changes.length > 0) return "warn";
+  return age.days === null ? "open" : "good";
 }
 
 /** How old a calibration is at a moment, against the crew's own limit. */

@@ -74,6 +74,20 @@ export function pairedChain(runs: RunChain[], what: Watched): Outcome<PairedComp
   return comparePairs(pairs);
 }
 
+/** What the machine was set to on each side of the pairs; "" where nobody said, or not the same in every pair. */
+export function pairedSettings(runs: RunChain[]): { A: string; B: string } {
+  const of = (wanted: "A" | "B") => {
+    const said = new Set(
+      runs
+        .filter(({ run }) => run.pair !== null && run.side === wanted && !run.leftOut)
+        .map(({ run }) => run.machineSettings),
+    );
+    const [only = ""] = said;
+    return said.size === 1 ? only : "";
+  };
+  return { A: of("A"), B: of("B") };
+}
+
 /** The steps of a planned step test, or what is missing for it. */
 export function stepTestChain(
   state: StudyState,

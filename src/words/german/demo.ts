@@ -29,6 +29,7 @@ export const demo: typeof demoWords = {
   seriesAlone: "E-42 allein",
   seriesPair: "C-40, dann E-42",
   readAgain: "nach Wenden der Küvette erneut abgelesen",
+  drawing: (jar) => `Flocke in Becher ${jar}: erfundene Zeichnung, kein Foto`,
   approvedBecause: "Nach beiden Seiten gut im Arbeitsfenster und unter dem, was der Betrieb heute dosiert.",
   feeds: { night: "Nacht", day: "Tag", monday: "Montag" },
   flocculantPlace: "statischer Mischer vor dem Flockungsbehälter",
@@ -43,6 +44,8 @@ export const demo: typeof demoWords = {
     flotationOrLivestock: "Flotat oder Gülle",
   },
   machineSettings: "Band 3,2 m/min, Druck 4 bar",
+  slowBelt: "Band 2,6 m/min, Druck 4 bar",
+  pairedRun: (pair, side) => `Paar ${pair}, ${side}`,
   routineRun: (day) => `Tag ${day}`,
   settledRun: (number) => `Versuch ${number}, eingefahren`,
 };

@@ -5,6 +5,8 @@ export const guide: typeof guideWords = {
   step: (place, steps) => `Schritt ${place} von ${steps}`,
   said: (place, steps, title) => `Schritt ${place} von ${steps}: ${title}.`,
   done: "Der Wegweiser ist am Ziel: Die ersten Pumpeneinstellungen stehen.",
+  see: "Zu den Einstellungen",
+  close: "Wegweiser schließen",
   hidden: "Der Wegweiser ist ausgeblendet. „Tasten und Wörter“ zeigt ihn wieder.",
   takeMe: "Dorthin",
   all: "Alle Schritte",
@@ -31,7 +33,7 @@ export const guide: typeof guideWords = {
   },
   product: {
     active: (product) =>
-      `Den Wirksubstanzanteil von ${product} eintragen: Er steht auf dem Zertifikat des Lieferanten.`,
+      `Den Wirksubstanzanteil von ${product} eintragen: Er steht auf dem Zertifikat des Lieferanten. Oft stehen dort auch Dichte und Preis: Auf ihnen beruhen Pumpenströme und Kosten.`,
     needed:
       "Eine Dosis zählt nur Wirksubstanz, darum werden das Produkt und sein Wirksubstanzanteil gebraucht.",
   },
@@ -67,6 +69,8 @@ export const guide: typeof guideWords = {
     needed: "Wie viel Schlamm die Maschine in einer Stunde bekommt, macht aus der Dosis einen Mengenstrom.",
   },
   pump: {
+    density: (product) =>
+      `Die Dichte der Handelsware ${product} eintragen: Eine Pumpe fördert Volumen, eine Dosis zählt Masse. Die freigegebene Dosis bleibt.`,
     needed:
       "Angeben, wie der Betrieb das Polymer ansetzt, und seine Pumpe bei einigen Einstellungen auslitern.",
     of: (pump, message) => `${pump}: ${message}`,

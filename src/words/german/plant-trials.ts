@@ -160,6 +160,7 @@ export const plantTrials: typeof plantTrialWords = {
     comparedBy: "Verglichen an",
     notYet: (why) =>
       `Noch nicht: ${why}. Betriebsversuche der Art „Vergleich“ eintragen, A und B kurz nacheinander.`,
+    sides: (a, b) => `A: ${a}. B: ${b}.`,
     above: "B liegt über A um",
     below: "B liegt unter A um",
     range: (low, high, chance) => `(${low} bis ${high}, 95 %; ${chance}):`,

@@ -3,12 +3,16 @@ import { applyCommand, type Command } from "../../../src/study/commands.ts";
 import { demoCommands } from "../../../src/study/demo.ts";
 import { checkChain, bandFor } from "../../../src/study/derive/plant-check.ts";
 import { factorChain, factorsOf } from "../../../src/study/derive/plant-factor.ts";
-import { calibrationAge } from "../../../src/study/derive/plant-pump.ts";
+import { calibrationAge, calibrationTone } from "../../../src/study/derive/plant-pump.ts";
 import { runChain, runsOf } from "../../../src/study/derive/plant-runs.ts";
-import { tableChain, tableInputs } from "../../../src/study/derive/plant-table.ts";
 import { outletChain } from "../../../src/study/derive/plant-supply.ts";
 import { landChain, unitChain } from "../../../src/study/derive/plant-unit.ts";
-import { driftChain, pairedChain, stepTestChain } from "../../../src/study/derive/plant-watch.ts";
+import {
+  driftChain,
+  pairedChain,
+  pairedSettings,
+  stepTestChain,
+} from "../../../src/study/derive/plant-watch.ts";
 import { plantChain, pumpChain } from "../../../src/study/derive/plant.ts";
 import { seriesChain } from "../../../src/study/derive/jars.ts";
 import { stripNumbers } from "../study/strip-words.ts";
@@ -22,6 +26,13 @@ const apply = (state: StudyState, command: Command) => {
 };
 const at = "2026-03-01T12:00:00Z";
 const demo = demoCommands(at).reduce(apply, emptyState());
+/** A study without its runs that were compared in pairs. */
+const withoutPairs = (state: StudyState): StudyState => ({
+  ...state,
+  plantRun: Object.fromEntries(
+    Object.entries(state.plantRun).filter(([, { kind }]) => kind !== "comparison"),
+  ),
+});
 const dose = { a: 5.2, b: null };
 const chainOf = (state: StudyState) => plantChain(state, "series-1", dose, { cakePct: 20, capturePct: 97 });
 const usualOf = (state: StudyState) =>
@@ -97,6 +108,14 @@ describe("pump calibration", () => {
       old: true,
       words: expect.stringMatching(/repeat the draw-downs/) as string,
     });
+    const toneAt = (state: StudyState, now: string) => {
+      const one = pumpChain(state, "pump-1");
+      return calibrationTone(one, calibrationAge(one, now));
+    };
+    expect(toneAt(demo, "2026-03-11T12:00:00Z")).toBe("good");
+    expect(toneAt(demo, "2026-07-01T12:00:00Z")).toBe("warn");
+    // draw-downs that say not when they were taken are nothing to call good
+    expect(toneAt({ ...demo, drawDown: {} }, at)).toBe("open");
   });
   test("a new lot, active share or density makes it stale and says which and why", () => {
     expect(pumpChain(demo, "pump-1").changes).toEqual([]);
@@ -168,7 +187,9 @@ describe("pump calibration", () => {
     // Once the dose, and with it the setting, has moved, the old check says nothing about the new setting.
     const moved = set(passed, "makeDown", "makedown-1", { factorMachineId: "machine-1" });
     expect(check(moved)).toMatchObject({ inside: true, atSetting: false });
-    expect(word(moved)).toBe("not checked");
+    expect(word({ ...moved, tableApproval: {} })).toBe("not checked");
+    // nor do the settings that were approved
+    expect(word(moved)).toBe("out of date");
     // The dose's range moves with solids and strength; the band does not.
     const wider = set(passed, "feedCase", "feed-2", {
       totalSolidsPct: 2.4831,
@@ -307,11 +328,18 @@ describe("plant runs and the factor", () => {
           cakePct,
         },
       });
-    }, demo);
+    }, withoutPairs(demo));
     const found = pairedChain(runsOf(state, "series-1"), "cake");
     expect(found).toMatchObject({ ok: true });
     expect(found.ok && found.value.t).toBeCloseTo(9.8995, 4);
-    expect(pairedChain(runsOf(demo, "series-1"), "cake").ok).toBe(false);
+    expect(pairedChain(runsOf(withoutPairs(demo), "series-1"), "cake").ok).toBe(false);
+    const sides = (one: StudyState) => pairedSettings(runsOf(one, "series-1"));
+    expect(sides(demo)).toEqual({
+      A: "belt 3.2 m/min, pressure 4 bar",
+      B: "belt 2.6 m/min, pressure 4 bar",
+    });
+    expect(sides(set(demo, "plantRun", "run-23-b", { machineSettings: "belt 2 m/min" })).B).toBe("");
+    expect(sides(state)).toEqual({ A: "", B: "" });
   });
   test("the step test stands around factor x bench dose and names what it lacks", () => {
     const test = {
@@ -332,45 +360,6 @@ describe("plant runs and the factor", () => {
       stepTestChain(set(demo, "machine", "machine-1", { holdUpL: null }), test, 5.2, 1, 16),
     ).toMatchObject({ ok: false, message: expect.stringMatching(/hold-up/) as string });
     expect(stepTestChain(demo, test, null, 1, 16).ok).toBe(false);
-  });
-});
-
-describe("an approved table of settings", () => {
-  const approved = apply(demo, {
-    do: "add",
-    kind: "tableApproval",
-    record: {
-      id: "table-1",
-      seriesId: "series-1",
-      byName: "Ilse K.",
-      at,
-      snapshot: tableInputs(demo, chainOf(demo)),
-    },
-  });
-  test("holds while nothing moves, and then says which and why", () => {
-    const now = (state: StudyState) => tableChain(state, "series-1", chainOf(state));
-    expect(tableChain(demo, "series-1", chainOf(demo)).word).toBe("not approved");
-    expect(now(approved)).toMatchObject({ word: "approved", moved: [] });
-    for (const [kind, id, fields, words] of [
-      ["product", "product-1", { lot: "lot 8" }, /lot was .* is now .*lot 8: another lot/],
-      ["product", "product-1", { activePct: 41 }, /active share was 42 and is now 41: /],
-      ["product", "product-1", { densityKgPerL: 1.04 }, /density, neat was 1.03/],
-      ["makeDown", "makedown-1", { solutionActivePct: 0.25 }, /solution strength was 0.2 and is now 0.25/],
-      ["drawDown", "draw-1", { amount: 15 }, /calibration has been changed: settings are read off/],
-      ["makeDown", "makedown-1", { factorMachineId: "machine-1" }, /dose was 5.2 and is now 4.79/],
-    ] as const)
-      expect(now(set(approved, kind, id, fields)).moved.join("\n"), String(words)).toMatch(words);
-    expect(now(set(approved, "machine", "machine-1", { washM3PerH: 7 })).moved).toEqual([]);
-  });
-  test("an approval is never changed", () => {
-    expect(
-      applyCommand(approved, {
-        do: "set",
-        kind: "tableApproval",
-        id: "table-1",
-        fields: { byName: "Someone" },
-      }),
-    ).toMatchObject({ ok: false });
   });
 });
 

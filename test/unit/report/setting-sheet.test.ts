@@ -101,13 +101,16 @@ describe("the setting sheet's numbers", () => {
 
 const local = (at: string | null) => paperWords(".", 120).moment(at);
 const approvedAt = local(demo.decision["decision-1"]!.at);
+const settledAt = local(demo.tableApproval["settings-1"]!.at);
+/** the demo before anybody approved its settings */
+const unapproved = { ...demo, tableApproval: {} };
 const calibratedAt = demo.drawDown["draw-1"]!.takenAt!;
 
 describe("what the sheet says of itself", () => {
   test("approver, moment on the local clock, rule, reason, sample, lot, calibration and the history it hangs on", () => {
     const text = sheet(demo);
     expect(text).toContain(
-      `Dose approved by Jon R., ${approvedAt}. Settings: approved by nobody yet. Valid until: 2026-08-02 `,
+      `Dose approved by Jon R., ${approvedAt}. Settings approved by Jon R., ${settledAt}. Valid until: 2026-08-02 `,
     );
     expect(text).toContain("Rule: our own judgement. Reason: Well inside the working window");
     expect(text).toContain(
@@ -164,11 +167,12 @@ describe("what the sheet says of itself", () => {
     expect(text).toContain("past its 3 days: repeat the draw-downs");
   });
   test("a calibration goes stale with what is in the pump, and says why", () => {
-    const text = sheet(edited(demo, set("product", "product-1", { lot: "lot 8" })));
+    const text = sheet(edited(unapproved, set("product", "product-1", { lot: "lot 8" })));
     expect(text).toContain("OUT OF DATE: set no pump by this");
     expect(text).toMatch(/Neat pump P1: lot was .*lot 7 and is now .*lot 8/);
   });
   test("settings approved by name, and out of date when one of their inputs moves", () => {
+    expect(sheet(unapproved)).toContain("Settings: approved by nobody yet.");
     const plant = plantChain(demo, "series-1", { a: 5.2, b: null });
     const approved = edited(demo, {
       do: "add",

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { Command } from "../../../src/study/commands.ts";
 import { firstMissing, guideOf, wayOf, type GuideInput } from "../../../src/study/derive/guide/guide.ts";
 import type { CurvesSoFar, StepKey } from "../../../src/study/derive/guide/step.ts";
-import { upstreamOf } from "../../../src/study/derive/decision.ts";
+import { decisionChain, upstreamOf } from "../../../src/study/derive/decision.ts";
 import { emptyState, type Kind, type StudyState } from "../../../src/study/schema/records.ts";
 import { apply, demoState } from "./state.ts";
 
@@ -46,7 +46,7 @@ test("each entry that is made leads to the very next one, from the first dish to
     [set("dish", "d1", { wetG: 80 }), "solids", "dish d1 dryG"],
     [set("dish", "d1", { dryG: 50.9 }), "product", "add product"],
     [add("product", { id: "p1", label: "P", form: "emulsion" }), "product", "product p1 activePct"],
-    [set("product", "p1", { activePct: 40, densityKgPerL: 1.05 }), "stock", "add stock"],
+    [set("product", "p1", { activePct: 40 }), "stock", "add stock"],
     [add("stock", { id: "k1", productId: "p1", label: "K" }), "stock", "stock k1 neatMassG"],
     [set("stock", "k1", { neatMassG: 2.5 }), "stock", "stock k1 totalMassG"],
     [set("stock", "k1", { totalMassG: 500 }), "stock", "stock k1 solutionDensityKgPerL"],
@@ -102,8 +102,9 @@ test("each entry that is made leads to the very next one, from the first dish to
     [
       add("makeDown", { id: "m1", benchProductId: "p1", productId: "p1", solutionDensityKgPerL: 1 }),
       "pump",
-      "makedown m1 solutionActivePct",
+      "product p1 densityKgPerL",
     ],
+    [set("product", "p1", { densityKgPerL: 1.05 }), "pump", "makedown m1 solutionActivePct"],
     [set("makeDown", "m1", { solutionActivePct: 0.2 }), "pump", "add pump"],
     [add("pump", { id: "q1", label: "Q", makeDownId: "m1", stream: "neat" }), "pump", "add draw-down q1"],
     [
@@ -118,6 +119,9 @@ test("each entry that is made leads to the very next one, from the first dish to
     expect([next?.key, next?.aim.target]).toEqual([key, target]);
     expect(next?.why).toMatch(/^[A-Z].*\.$/);
     expect(next?.why).not.toContain("..");
+    // asked for after the approval: it says why, and that the dose does not move
+    if (target === "product p1 densityKgPerL")
+      expect(next?.why).toMatch(/neat density of P: a pump moves volumes.* The approved dose stays/);
   }
   const low = apply(state, add("drawDown", { id: "w2", pumpId: "q1", setting: 30, amount: 32, seconds: 60 }));
   expect(guideOf(low, input).next).toMatchObject({
@@ -127,6 +131,8 @@ test("each entry that is made leads to the very next one, from the first dish to
   state = apply(state, add("drawDown", { id: "w2", pumpId: "q1", setting: 90, amount: 157, seconds: 60 }));
   const last = guideOf(state, input);
   expect(last.next).toBeNull();
+  // what the guide asks for after the approval does not take it back
+  expect(decisionChain(state, "r1")).toMatchObject({ word: "approved", moved: null });
   // nobody looked at the curves of two jars, and the approved dose did without
   expect(last.steps.find(({ key }) => key === "curve")?.standing).toBe("passed");
 });

@@ -38,7 +38,11 @@ describe("the invented demo made in German", () => {
       decimalMark: ",",
       invented: true,
     });
-    expect(textsIn(made).filter((text) => text.includes(" ") && englishWords.test(text))).toEqual([]);
+    // What is kept with an approval to be compared later is the same in every language; what it is called is not.
+    const kept = Object.values(made.tableApproval).flatMap(({ snapshot }) => snapshot);
+    expect(kept.length).toBeGreaterThan(5);
+    const texts = [...textsIn({ ...made, tableApproval: {} }), ...kept.map(({ name }) => name)];
+    expect(texts.filter((text) => text.includes(" ") && englishWords.test(text))).toEqual([]);
     speak("english", null);
     expect(withoutTexts(made)).toEqual(withoutTexts(demoState(at)));
     expect(made.series["series-2"]!.label).toBe("C-40, dann E-42");

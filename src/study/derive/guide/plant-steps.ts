@@ -43,7 +43,9 @@ function feedStep(plant: PlantChain | null): StepState {
     key: "feed",
     title: words.titles.feed,
     done: known,
-    why: open ? asSentence(open.feed.missing ?? words.feed.known) : words.feed.needed,
+    why: open
+      ? `${asSentence(open.feed.missing ?? words.feed.known)} ${words.feed.needed}`
+      : words.feed.needed,
     aim: at(open ? `feed ${open.feedCase.id} ${flowEntry[open.feedCase.flowFrom]}` : "add feed"),
   };
 }
@@ -58,6 +60,14 @@ function makeDownAim({ product, benchProduct, makeDown }: PlantPolymer): GuideAi
   return at(`makedown ${makeDown.id} ${field}`);
 }
 
+/** What is missing of a polymer's make-down, and for the neat density why it is asked for only now. */
+function lackWords(polymer: PlantPolymer): string {
+  const { product } = polymer;
+  return product && makeDownAim(polymer).target === `product ${product.id} densityKgPerL`
+    ? words.pump.density(product.label)
+    : asSentence(missingFor(polymer)!);
+}
+
 function pumpStep(plant: PlantChain | null, seriesId: string | null): StepState {
   const step = { key: "pump" as const, title: words.titles.pump };
   const polymers = plant?.polymers ?? [];
@@ -69,8 +79,7 @@ function pumpStep(plant: PlantChain | null, seriesId: string | null): StepState 
       aim: { room: "bench", target: `series ${seriesId} stockA` },
     };
   const lacking = polymers.find((polymer) => missingFor(polymer) !== null);
-  if (lacking)
-    return { ...step, done: false, why: asSentence(missingFor(lacking)!), aim: makeDownAim(lacking) };
+  if (lacking) return { ...step, done: false, why: lackWords(lacking), aim: makeDownAim(lacking) };
   const unpumped = polymers.find(({ pump }) => !pump?.line.ok);
   if (!unpumped)
     return {
