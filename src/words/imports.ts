@@ -42,6 +42,8 @@ export const importWords = area("imports", {
   notRole: (given: string, roles: string) => `"${given}" is not a role of a jar; there are: ${roles}.`,
   needsReason: (reasons: string) => `needs a reason in the column beside it: ${reasons}.`,
   notReason: (given: string, reasons: string) => `"${given}" is not a reason; there are: ${reasons}.`,
+  notMoment: (given: string) =>
+    `"${given}" is not a date and time with its offset, such as 2026-03-04T09:05:00+01:00.`,
   noReadingBeside: (column: string) => `has no reading beside it (${column}).`,
   disagrees: (stated: number, made: string) =>
     `the file says ${stated}, but the values beside it make ${made}: correct one of them, or leave this column out.`,
