@@ -2,19 +2,23 @@ import type { SimpleCommand } from "./commands.ts";
 import type { ToldChange } from "./history.ts";
 import { fieldUnit, fieldWords } from "./issue-words.ts";
 import type { StudyState } from "./schema/records.ts";
+import { writeNumber, type DecimalMark } from "../units/number-entry.ts";
 import { historyWords } from "../words/history.ts";
 import { kindWords } from "../words/records.ts";
 
 /** A value in a sentence; `field` is the one it stands in, or the list that it is one of. */
-function words(value: unknown, field: string): string {
+function words(value: unknown, field: string, mark: DecimalMark): string {
   if (value === null || value === undefined || value === "") return historyWords.nothing;
   if (typeof value === "object") {
     const parts = Object.entries(value as Record<string, unknown>)
       .filter(([, inner]) => inner !== null && inner !== "")
-      .map(([name, inner]) => `${fieldWords(name)} ${words(inner, Array.isArray(value) ? field : name)}`);
+      .map(
+        ([name, inner]) => `${fieldWords(name)} ${words(inner, Array.isArray(value) ? field : name, mark)}`,
+      );
     return parts.join(", ").slice(0, 120) || historyWords.nothing;
   }
-  return historyWords.value(String(value), field).slice(0, 80);
+  const text = typeof value === "number" ? writeNumber(value, mark) : String(value);
+  return historyWords.value(text, field).slice(0, 80);
 }
 
 function nameOf(
@@ -39,10 +43,11 @@ function simple(
   inverse: SimpleCommand | undefined,
   state: StudyState | null,
 ): string {
+  const mark = state?.study["study"]?.decimalMark ?? ".";
   if (command.do === "add") {
     const result = command.record["result"];
     const name = nameOf(command.kind, "", command.record, state);
-    return result ? historyWords.addedResult(name, words(result, "result")) : historyWords.added(name);
+    return result ? historyWords.addedResult(name, words(result, "result", mark)) : historyWords.added(name);
   }
   if (command.do === "remove")
     return historyWords.removed(
@@ -50,8 +55,10 @@ function simple(
     );
   const before = inverse?.do === "set" ? inverse.fields : {};
   const parts = Object.entries(command.fields).map(([field, value]) => {
-    const after = fieldUnit(field) ? `${words(value, field)} ${fieldUnit(field)}` : words(value, field);
-    return historyWords.fromTo(fieldWords(field), words(before[field], field), after);
+    const after = fieldUnit(field)
+      ? `${words(value, field, mark)} ${fieldUnit(field)}`
+      : words(value, field, mark);
+    return historyWords.fromTo(fieldWords(field), words(before[field], field, mark), after);
   });
   return historyWords.changed(nameOf(command.kind, command.id, undefined, state), parts.join("; "));
 }

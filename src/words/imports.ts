@@ -58,8 +58,8 @@ export const importWords = area("imports", {
   filtrationParts:
     "a specific resistance is kept with its volumes and times (srf_volumes_ml, srf_times_s and the columns that go with them): add them, or leave this column out.",
   timesVolumes: (times: number, volumes: number) => `has ${times} times for ${volumes} volumes.`,
-  negativeDose: (dose: number) => `a dose cannot be negative (${dose}).`,
-  doseDisagrees: (stated: string, volumeMl: number, made: string) =>
+  negativeDose: (dose: string) => `a dose cannot be negative (${dose}).`,
+  doseDisagrees: (stated: string, volumeMl: string, made: string) =>
     `is ${stated} kg/t active, but ${volumeMl} mL of the solution makes ${made} kg/t here: correct one of them, or leave one column out.`,
   doseWaits: (unit: string, why: string) => `a dose in ${unit} cannot be used yet: ${why}.`,
   mgPerLFeed: "mg/L of feed",
