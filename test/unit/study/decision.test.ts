@@ -1,11 +1,16 @@
 import { expect, test } from "vitest";
 import type { Command } from "../../../src/study/commands.ts";
+import { describeChange } from "../../../src/study/describe.ts";
 import { decisionChain } from "../../../src/study/derive/decision.ts";
 import type { StudyState } from "../../../src/study/schema/records.ts";
 import { apply, demoState } from "./state.ts";
 
 const demo = demoState("2026-03-01T12:00:00.000Z");
-const set = (kind: "jar" | "dish" | "series" | "reading" | "stock", id: string, fields: object): Command => ({
+const set = (
+  kind: "study" | "jar" | "dish" | "series" | "reading" | "stock",
+  id: string,
+  fields: object,
+): Command => ({
   do: "set",
   kind,
   id,
@@ -46,4 +51,20 @@ test("a snapshot from before a field existed is not out of date for it", () => {
     });
   const state = { ...demo, decision: { "decision-1": { ...decision, snapshot: older } } };
   expect(moved(state)).toBeNull();
+});
+
+test("under a decimal comma no sentence about a study has a stray point", () => {
+  const comma = apply(demo, set("study", "study", { decimalMark: "," }));
+  const change = set("dish", "dish-1", { dryG: 47.6 });
+  const sentence = moved(apply(comma, change))!;
+  expect(sentence).toContain("47,6 g");
+  expect(sentence).not.toMatch(/\d\.\d/);
+  const told = {
+    command: change,
+    inverse: set("dish", "dish-1", { dryG: 47.5336 }),
+    undoes: null,
+    redoes: null,
+  } as unknown as Parameters<typeof describeChange>[0];
+  expect(describeChange(told, comma)).toMatch(/47,5336.*47,6/);
+  expect(describeChange(told, demo)).toMatch(/47\.5336.*47\.6/);
 });
