@@ -3,7 +3,6 @@ import { sourceOf } from "../../src/methods/methods.ts";
 import type { Made, MadeInput } from "../../src/study/derive/figure.ts";
 import { fittedMade, shapeOf, type MadeNumbers } from "../../src/study/derive/made-fit.ts";
 import { captureMade } from "../../src/study/derive/made-limits.ts";
-import { inputDigits } from "../../src/units/digits.ts";
 import { madeFitWords } from "../../src/words/made-fit.ts";
 import type { useChain } from "../stores/chain.ts";
 import type { useFormat } from "../stores/format.ts";
@@ -14,7 +13,7 @@ type Format = ReturnType<typeof useFormat>;
 
 /** How several numbers within one input of "How was this made" are written. */
 export const madeNumbers = (format: Format): MadeNumbers => ({
-  number: (value) => format.plain(value, inputDigits),
+  number: (value) => format.inputNumber(value),
   doses: format.doses,
 });
 
@@ -36,7 +35,7 @@ export function responseMade(chain: Chain, response: string, doseKgPerT: number)
 /** How all that the curves say at a dose was made: each response's curve, and then what went into it. */
 export function allMade(chain: Chain, doseKgPerT: number, format: Format): Made {
   const text = ({ name, value, unit }: MadeInput) =>
-    `${name} ${typeof value === "number" ? format.plain(value, inputDigits) : value} ${unit}`.trim();
+    `${name} ${typeof value === "number" ? format.inputNumber(value) : value} ${unit}`.trim();
   // What the fitted value itself does not take is told beside each curve.
   const left = new Set<string>(
     (["jars", "scatter", "scatterOfLog", "freedom"] as const).map((name) => madeFitWords.inputs[name]),

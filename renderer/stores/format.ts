@@ -4,8 +4,10 @@ import type { Figure } from "../../src/study/derive/figure.ts";
 import { inputDigits, writeFixed, writeMoney, writeSignificant } from "../../src/units/digits.ts";
 import { kindOfUnit, toCanonical, toShown, unitText, type QuantityKind } from "../../src/units/display.ts";
 import { doseWords } from "../../src/units/dose-words.ts";
-import { entryShown, writeNumber, type DecimalMark } from "../../src/units/number-entry.ts";
+import { mayBeTyped, type DecimalMark } from "../../src/units/number-entry.ts";
 import {
+  asEntered,
+  asGiven,
   beside,
   byHabit,
   inInterval,
@@ -27,8 +29,7 @@ export const useFormat = defineStore("format", () => {
 
   /** An entered value: every digit that was entered, and no more than a unit change can carry. */
   function entry(value: number, kind?: QuantityKind): string {
-    const shown = kind ? toShown(value, kind, system.value) : value;
-    return writeNumber(entryShown(value, shown), mark.value);
+    return asEntered(told(kind ?? "ratio"))(value);
   }
 
   /** A derived number without unit or spread. */
@@ -45,6 +46,12 @@ export const useFormat = defineStore("format", () => {
 
   const withUnit = (value: number, kind: QuantityKind, digits?: number) =>
     `${shown(value, kind, digits)} ${unit(kind)}`.trim();
+
+  /** A canonical value that somebody gave, as it was typed; one moved to or reckoned by habit, or as `otherwise` writes. */
+  const given = (value: number, kind: QuantityKind, otherwise?: QuantityWriter) =>
+    asGiven(told(kind), otherwise)(value);
+
+  const givenWithUnit = (value: number, kind: QuantityKind) => `${given(value, kind)} ${unit(kind)}`.trim();
 
   /** A writer for a canonical value and both ends of its interval, all to one place. An open end is null. */
   const interval = (
@@ -66,18 +73,25 @@ export const useFormat = defineStore("format", () => {
     const { value, spread, low, high, quantity } = fig;
     const text = unit(quantity);
     if (value === null) return { value: "", spread: "", unit: text };
-    if (spread === null || !(spread > 0))
-      return { value: inInterval(told(quantity), value, low, high)(value), spread: "", unit: text };
+    const write =
+      spread !== null && spread > 0
+        ? beside(told(quantity), value, spread)
+        : inInterval(told(quantity), value, low, high);
+    const number = (fig.given ? asGiven(told(quantity), write) : write)(value);
+    if (spread === null || !(spread > 0)) return { value: number, spread: "", unit: text };
     return {
-      value: beside(told(quantity), value, spread)(value),
+      value: number,
       spread: `± ${spreadText(told(quantity), value, spread)}`,
       unit: text,
     };
   }
 
+  /** An input of a formula without its unit: as it was typed, else with digits to work the result out again. */
+  const inputNumber = (value: number) => (mayBeTyped(value) ? entry(value) : plain(value, inputDigits));
+
   /** An input of a formula: metric, as the formula takes it, with US customary beside it where the study shows that. */
   function input(value: number, unitOfInput: string): string {
-    const metric = `${plain(value, inputDigits)} ${unitOfInput}`.trim();
+    const metric = `${inputNumber(value)} ${unitOfInput}`.trim();
     const kind = system.value === "us" ? kindOfUnit(unitOfInput) : null;
     return kind ? `${metric} (${withUnit(value, kind, inputDigits)})` : metric;
   }
@@ -88,6 +102,7 @@ export const useFormat = defineStore("format", () => {
   return {
     doses,
     input,
+    inputNumber,
     mark,
     system,
     unit,
@@ -97,6 +112,8 @@ export const useFormat = defineStore("format", () => {
     money,
     shown,
     withUnit,
+    given,
+    givenWithUnit,
     interval,
     besideSpread,
     range,

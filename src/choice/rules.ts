@@ -1,5 +1,7 @@
 import type { ResponseCurve } from "../curve/types.ts";
 import { costAt, leastCost, lowestNear, type CostInput, type CostParts } from "./cost.ts";
+import { writeFixed } from "../units/digits.ts";
+import type { DecimalMark } from "../units/number-entry.ts";
 import { desirability, overallDesirability, type Wish } from "./desirability.ts";
 import type { Span } from "./limits.ts";
 import { guarded, nearestEdge, type LimitHolding, type WorkingWindow } from "./window.ts";
@@ -27,6 +29,8 @@ export interface RuleInput {
   cost: CostInput;
   located: Located[];
   wishes: { response: string; wish: Wish }[];
+  /** the decimal mark that sentences are written under */
+  mark?: DecimalMark | undefined;
 }
 
 /** One rule's answer: a dose, or the sentence that says why it has none. */
@@ -142,6 +146,6 @@ function mostDesirable(input: RuleInput): { dose: number | null; why: string } |
     if (d > 0 && (best === null || d > best.d)) best = { dose, d };
   }
   return best
-    ? { dose: best.dose, why: choiceWords.desirability(best.d.toFixed(2)) }
+    ? { dose: best.dose, why: choiceWords.desirability(writeFixed(best.d, 2, input.mark ?? ".")) }
     : { dose: null, why: choiceWords.undesirable };
 }

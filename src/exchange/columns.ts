@@ -11,7 +11,9 @@ export type DoseBasis = "active" | "as-supplied";
 export type Slot = ResponseSlot;
 export const slots: readonly Slot[] = fileSlots.map(({ slot }) => slot as Slot);
 
-const about = (slot: Slot) => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`] as const;
+/** What a file says about one reading beside its value. */
+export const about = (slot: Slot) =>
+  [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`, `${slot}_taken_at`] as const;
 
 /**
  * Every column that is not a dose, by the head our own files give it, in the order they are written. The head carries
@@ -30,6 +32,7 @@ const jarFields = [
   "planned_dose_b_kg_per_t",
   "blank_water_ml",
   "sample_volume_ml",
+  "mixed_at",
   "mixed_fast_rpm",
   "mixed_fast_s",
   "mixed_between_s",
@@ -42,7 +45,7 @@ const jarFields = [
 ] as const;
 
 export type JarField = (typeof jarFields)[number];
-type AboutField = `${Slot}_left_out` | `${Slot}_left_out_note` | `${Slot}_note`;
+type AboutField = `${Slot}_left_out` | `${Slot}_left_out_note` | `${Slot}_note` | `${Slot}_taken_at`;
 export type Field = JarField | ResponseField | AboutField;
 export const fields: readonly Field[] = [
   ...jarFields,
@@ -66,7 +69,7 @@ const unitHeads: Record<string, DoseUnit> = {
   mg_per_l_feed: "mg-per-l-feed",
 };
 
-const textual = /^(series|sample|stock_a|stock_b|jar|role|block)$|(^|_)(left_out|note)$/;
+const textual = /^(series|sample|stock_a|stock_b|jar|role|block|mixed_at)$|(^|_)(left_out|note|taken_at)$/;
 const textualReadings = new Set<string>(fileSlots.flatMap(({ texts }) => texts ?? []));
 
 /** Whether a column holds numbers, so that its cells can tell the file's decimal mark. */

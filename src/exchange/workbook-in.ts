@@ -79,6 +79,8 @@ function cellOf(value: unknown): string | number | null {
   if (value === null || value === undefined) return null;
   if (typeof value === "number" || typeof value === "string") return value;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  if (value instanceof Date) return Number.isNaN(value.getTime()) ? null : value.toISOString();
+  // A workbook's date has no offset, so the Z that would make it UTC is taken away.
+  if (value instanceof Date)
+    return Number.isNaN(value.getTime()) ? null : value.toISOString().replace(/Z$/, "");
   return String(value);
 }

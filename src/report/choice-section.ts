@@ -59,7 +59,7 @@ function rulesBlock(one: SeriesReport, words: PaperWords, currency: string): Mar
     [
       { head: doseReportWords.rules.rule },
       { head: doseReportWords.rules.dose, number: true },
-      { head: doseReportWords.rules.range },
+      { head: doseReportWords.rules.range, ranges: true },
       { head: doseReportWords.rules.cost(currency), number: true },
       ...expectedColumns.map(({ head }) => ({ head: doseReportWords.rules[head], number: true })),
       { head: doseReportWords.rules.edge },
@@ -154,11 +154,11 @@ function decisionBlock(decision: RecordOf<"decision">, one: SeriesReport, words:
     product?.activePct == null || b !== null
       ? ""
       : `, ${onPaperWords.asSupplied(words.both(decision.doseAKgPerT / (product.activePct / 100), "doseKgPerT"))}`;
-  const doseA = words.both(decision.doseAKgPerT, "doseKgPerT");
+  const doseA = words.givenBoth(decision.doseAKgPerT, "doseKgPerT");
   const dose =
     b === null
       ? onPaperWords.active(doseA)
-      : doseReportWords.decision.pair(doseA, words.both(b, "doseKgPerT"));
+      : doseReportWords.decision.pair(doseA, words.givenBoth(b, "doseKgPerT"));
   return markup`<div class="decision"><p><strong>${dose}</strong>${supplied}: <strong>${state}</strong></p>
 ${facts([
   [

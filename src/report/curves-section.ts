@@ -37,7 +37,7 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
       present: targets?.presentDoseKgPerT ?? null,
     },
     one.runs,
-    (value) => words.number(value, 3),
+    (value) => words.givenBare(value, "ratio"),
   );
   return markup`<h3>${doseReportWords.curves}</h3>${analysis.responses.map((response) => {
     const label = responseWords[response.name]?.label ?? response.name;

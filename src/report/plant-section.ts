@@ -23,11 +23,14 @@ export function ratesSection(state: StudyState, one: SeriesReport, words: PaperW
       (at) =>
         maybe(at.totalSolidsPct, (ts) => {
           return at.feedCase.totalSolidsPct === null
-            ? says.ofSample(`${words.number(ts)} %`)
+            ? says.ofSample(words.givenBoth(ts, "percent"))
             : `${words.entered(ts)} %`;
         }),
     ],
-    [says.rows.density, (at) => maybe(at.densityKgPerL, (density) => words.both(density, "densityKgPerL"))],
+    [
+      says.rows.density,
+      (at) => maybe(at.densityKgPerL, (density) => words.givenBoth(density, "densityKgPerL")),
+    ],
     [says.rows.drySolids, (at) => words.figure(at.load)],
   ];
   const rows = plant.missing
@@ -57,11 +60,11 @@ ${table(
 
 /** The dose that the settings follow, and the factor in it where there is one. */
 function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words: PaperWords): string {
-  const dose = words.both(doseKgPerT, "doseKgPerT", 3);
+  const dose = words.givenBoth(doseKgPerT, "doseKgPerT");
   return factor?.factor.ok
     ? ratesReportWords.doseWithFactor(
         dose,
-        words.bare(benchDoseKgPerT, "doseKgPerT"),
+        words.givenBare(benchDoseKgPerT, "doseKgPerT"),
         words.number(factor.factor.value.factor, 3),
       )
     : dose;

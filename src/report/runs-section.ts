@@ -127,7 +127,7 @@ function wayRow({ run }: RunChain, polymer: RunPolymer, words: PaperWords): stri
     found?.spreadPct == null
       ? says.oneAlone
       : says[found.agrees ? "differBy" : "wrong"](words.number(found.spreadPct, 2)),
-    benchDoseKgPerT === null ? gap : words.bare(benchDoseKgPerT, "doseKgPerT"),
+    benchDoseKgPerT === null ? gap : words.givenBare(benchDoseKgPerT, "doseKgPerT"),
   ];
 }
 

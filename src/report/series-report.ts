@@ -28,6 +28,7 @@ export function seriesReport(state: StudyState, fits: SeriesFits, words: PaperWo
   const number = (value: number) => words.entered(value);
   const doses: DoseWords = {
     number: (dose) => words.bare(dose, "doseKgPerT"),
+    given: (dose) => words.givenBare(dose, "doseKgPerT"),
     unit: `${unitText("doseKgPerT", "metric")} (${unitText("doseKgPerT", "us")})`,
   };
   const surface = analysis?.axis === "surface";

@@ -33,10 +33,10 @@ export function settingGrid(
   const solidsPct = gridSolids(totalSolidsPct);
   const decimals = settingDecimals(polymer.polymer.pump);
   return {
-    solidsPct: solidsPct.map((ts) => words.number(ts)),
+    solidsPct: solidsPct.map((ts) => words.givenBare(ts, "percent")),
     rows: gridFlows(cases.map((one) => ({ flowM3PerH: one.flowM3PerH, label: one.feedCase.label }))).map(
       ({ flowM3PerH, label }) => ({
-        flow: words.bare(flowM3PerH, "flowM3PerH"),
+        flow: words.givenBare(flowM3PerH, "flowM3PerH"),
         label,
         isThisCase: flowM3PerH === base.flowM3PerH,
         cells: solidsPct.map((ts): GridCell => {

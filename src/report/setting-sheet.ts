@@ -71,8 +71,8 @@ function head({ study, series, feed, words }: SheetFacts): Markup {
   const solidsWords = feed?.feedCase.totalSolidsPct == null ? sheetWords.solidsOfSample : sheetWords.solids;
   const line = feed
     ? markup`${sheetWords.forFeed} <strong>${feed.feedCase.label}</strong> (${onPaperWords.feedSizes[feed.feedCase.size]}):
-${flow === null ? sheetWords.flowMissing : words.both(flow, "flowM3PerH")},
-${solids === null ? sheetWords.solidsMissing : solidsWords(feed?.feedCase.totalSolidsPct == null ? words.number(solids) : words.entered(solids))}, ${sheetWords.load(words.figure(feed.load))}.`
+${flow === null ? sheetWords.flowMissing : words.givenBoth(flow, "flowM3PerH")},
+${solids === null ? sheetWords.solidsMissing : solidsWords(feed?.feedCase.totalSolidsPct == null ? words.givenBare(solids, "percent") : words.entered(solids))}, ${sheetWords.load(words.figure(feed.load))}.`
     : markup`${sheetWords.noFeedCase}`;
   return markup`<header><div class="head"><h1>${sheetWords.title}</h1><p><strong>${study?.name ?? ""}</strong>${sheetWords.series(series.label)}</p></div>
 <p>${line}</p></header>`;

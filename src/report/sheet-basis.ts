@@ -68,8 +68,8 @@ export function calibrationWords(pump: PumpChain | null, now: string, words: Pap
   const settings = used.map(({ setting }) => setting);
   const draws = onPaperWords.calibration.draws(
     used.length,
-    words.number(Math.min(...settings)),
-    words.number(Math.max(...settings)),
+    words.entered(Math.min(...settings)),
+    words.entered(Math.max(...settings)),
     settingWords(pump.pump),
   );
   const when =

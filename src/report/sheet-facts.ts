@@ -139,12 +139,12 @@ function polymerFacts(
 
 /** The dose that the settings follow, with the bench dose and factor it comes from where one is in use. */
 function doseWords({ doseKgPerT, benchDoseKgPerT, factor }: PlantPolymer, words: PaperWords): string {
-  const dose = onPaperWords.active(words.both(doseKgPerT, "doseKgPerT", 3));
+  const dose = onPaperWords.active(words.givenBoth(doseKgPerT, "doseKgPerT"));
   if (!factor?.factor.ok) return dose;
   const { factor: value, n } = factor.factor.value;
   return sheetWords.doseWithFactor(
     dose,
-    words.bare(benchDoseKgPerT, "doseKgPerT"),
+    words.givenBare(benchDoseKgPerT, "doseKgPerT"),
     words.number(value, 3),
     n,
   );

@@ -6,6 +6,9 @@ const common = `
 .paper table { border-collapse: collapse; }
 .paper th { text-align: left; font-weight: 600; }
 .paper .num { text-align: right; }
+.paper .lined { white-space: nowrap; }
+.paper .lined::before { visibility: hidden; content: attr(data-lead); }
+.paper .lined::after { visibility: hidden; content: attr(data-tail); }
 .paper .letter { display: inline-block; min-width: 1.5em; padding: 0 0.25em; border: 2px solid #000; border-radius: 1em; font-weight: 700; text-align: center; }
 .paper .letter.b { border-style: double; border-width: 4px; border-radius: 0; }
 .paper .banner { padding: 1mm 3mm; border: 1.2mm solid #000; font-weight: 700; text-align: center; }

@@ -93,10 +93,10 @@ function summary(series: SeriesReport[], words: PaperWords): Markup {
       const { doseAKgPerT, doseBKgPerT, byName, at } = decision.decision;
       const dose =
         doseBKgPerT === null
-          ? words.both(doseAKgPerT, "doseKgPerT", 3)
+          ? words.givenBoth(doseAKgPerT, "doseKgPerT")
           : reportWords.answer.pair(
-              words.both(doseAKgPerT, "doseKgPerT", 3),
-              words.both(doseBKgPerT, "doseKgPerT", 3),
+              words.givenBoth(doseAKgPerT, "doseKgPerT"),
+              words.givenBoth(doseBKgPerT, "doseKgPerT"),
             );
       return [chain.series.label, dose, decision.word, `${byName}, ${words.moment(at)}`];
     }),

@@ -1,8 +1,10 @@
 import type { Figure } from "../study/derive/figure.ts";
 import { writeFixed, writeMoney, writeSignificant } from "../units/digits.ts";
-import { toShown, unitText, type QuantityKind, type UnitSystem } from "../units/display.ts";
-import { entryShown, writeNumber, type DecimalMark } from "../units/number-entry.ts";
+import { unitText, type QuantityKind, type UnitSystem } from "../units/display.ts";
+import type { DecimalMark } from "../units/number-entry.ts";
 import {
+  asEntered,
+  asGiven,
   beside,
   byHabit,
   inInterval,
@@ -37,6 +39,10 @@ export interface PaperWords {
   bareBeside(value: number, spread: number | null, kind: QuantityKind): string;
   /** as `interval`, in both systems without the units */
   bareInterval(value: number, low: number | null, high: number | null, kind: QuantityKind): QuantityWriter;
+  /** a quantity that somebody gave, as it was typed, or by habit where it was moved to or reckoned; metric first */
+  givenBoth(value: number, kind: QuantityKind): string;
+  /** the same without the units */
+  givenBare(value: number, kind: QuantityKind): string;
   /** an entered quantity without the units */
   enteredBare(value: number, kind: QuantityKind): string;
   /** two ends of a range that is no uncertainty, metric first */
@@ -67,7 +73,9 @@ export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords 
   const quantity = (value: number, kind: QuantityKind, system: UnitSystem, digits?: number) =>
     Number.isFinite(value) ? byHabit(told(kind, system), digits)(value) : onPaperWords.notMeasured;
   const entryIn = (value: number, kind: QuantityKind) => (system: UnitSystem) =>
-    writeNumber(entryShown(value, toShown(value, kind, system)), mark);
+    asEntered(told(kind, system))(value);
+  const givenIn = (value: number, kind: QuantityKind) => (system: UnitSystem) =>
+    asGiven(told(kind, system))(value);
   const ends = (write: QuantityWriter, low: number, high: number) =>
     onPaperWords.range(write(low), write(high));
   return {
@@ -75,9 +83,11 @@ export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords 
     number,
     fixed: (value, decimals) => writeFixed(value, decimals, mark),
     entered: (value) =>
-      value === null ? onPaperWords.notMeasured : writeNumber(entryShown(value, value), mark),
+      value === null ? onPaperWords.notMeasured : asEntered(told("ratio", "metric"))(value),
     enteredBoth: (value, kind) => united(kind, entryIn(value, kind)),
     enteredBare: (value, kind) => twice(kind, entryIn(value, kind)),
+    givenBoth: (value, kind) => united(kind, givenIn(value, kind)),
+    givenBare: (value, kind) => twice(kind, givenIn(value, kind)),
     money: (value) => writeMoney(value, mark),
     both: (value, kind, digits) => united(kind, (system) => quantity(value, kind, system, digits)),
     bare: (value, kind, digits) => twice(kind, (system) => quantity(value, kind, system, digits)),
@@ -91,10 +101,11 @@ export function paperWords(mark: DecimalMark, utcOffsetMin: number): PaperWords 
       united(kind, (system) => ends(overRange(told(kind, system), low, high), low, high)),
     fromTo: (value, low, high, kind) =>
       united(kind, (system) => ends(inInterval(told(kind, system), value, low, high), low, high)),
-    figure: ({ value, spread, quantity: kind, missing }) => {
+    figure: ({ value, spread, quantity: kind, missing, given }) => {
       if (value === null) return onPaperWords.missing(missing || onPaperWords.anInput);
       return united(kind, (system) => {
-        const text = beside(told(kind, system), value, spread)(value);
+        const write = beside(told(kind, system), value, spread);
+        const text = (given ? asGiven(told(kind, system), write) : write)(value);
         return spread === null || !(spread > 0)
           ? text
           : `${text} ± ${spreadText(told(kind, system), value, spread)}`;

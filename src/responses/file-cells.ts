@@ -19,7 +19,7 @@ export function agrees<F extends string>(row: FileRow<F>, field: F, made: number
   const stated = row.reading(field);
   if (stated === null || made === null) return;
   if (Math.abs(stated.value - made) > agreement * Math.abs(made))
-    row.fault(field, fileWords.disagrees(String(stated.value), made.toPrecision(4)));
+    row.fault(field, fileWords.disagrees(row.words(stated.value), row.words(made)));
 }
 
 /** Several cells that only mean something together: null where all are empty, or where a needed one is. */

@@ -76,6 +76,8 @@ export interface FileRow<F extends string = string> {
   number(field: F): number | null;
   reading(field: F): TypedReading | null;
   fault(field: F, message: string): void;
+  /** a number in a sentence, under the file's decimal mark */
+  words(value: number): string;
   faults: readonly unknown[];
 }
 

@@ -5,6 +5,7 @@ import type { ToldChange } from "./history.ts";
 import { fieldUnit, fieldWords } from "./issue-words.ts";
 import { references } from "./references.ts";
 import type { Kind, StudyState } from "./schema/records.ts";
+import { writeNumber } from "../units/number-entry.ts";
 import { historyWords } from "../words/history.ts";
 import { kindWords } from "../words/records.ts";
 
@@ -17,14 +18,11 @@ export interface HistoryTold extends ScreenNumbers {
   moment(iso: string): string;
 }
 
-/** As the records keep them: canonical units, a decimal point, moments in ISO 8601. */
-const asKept: HistoryTold = {
-  entry: String,
-  plain: String,
-  inUnit: String,
-  unit: (unit) => unit,
-  moment: (iso) => iso,
-};
+/** As the records keep them, in canonical units and ISO 8601, under the study's decimal mark. */
+function asKept(state: StudyState | null): HistoryTold {
+  const number = (value: number) => writeNumber(value, state?.study["study"]?.decimalMark ?? ".");
+  return { entry: number, plain: number, inUnit: number, unit: (unit) => unit, moment: (iso) => iso };
+}
 
 type Loose = Record<string, unknown>;
 /** What every sentence is told from: names of records that are still there, and the way of writing. */
@@ -197,7 +195,7 @@ function body({ command, inverse, left }: ToldChange, around: Around): string {
 export function describeChange(
   change: ToldChange,
   state: StudyState | null,
-  told: HistoryTold = asKept,
+  told: HistoryTold = asKept(state),
 ): string {
   const text = body(change, { state, told }).replace(/\.$/, "");
   if (change.undoes !== null) return historyWords.undid(change.undoes, text);

@@ -1,4 +1,4 @@
-import type { DecimalMark } from "./number-entry.ts";
+import { withoutExponent, writeNumber, type DecimalMark } from "./number-entry.ts";
 
 /*
  * The one rule for digits, on screen and on paper:
@@ -12,7 +12,9 @@ import type { DecimalMark } from "./number-entry.ts";
  * - A range that is no uncertainty (a window, the doses tested) ends at one place: three significant digits of its
  *   larger end.
  * - Money gets four significant digits, but no more than its cents.
- * - Counts and entered numbers are shown as they are.
+ * - Counts and entered numbers are shown as they are, a dose that was typed too, wherever it is told; one taken from a
+ *   slider or a rule carries digits that nobody chose, and is derived.
+ * - In a column of one quantity the numbers line up at their decimal mark (`line-up.ts`), each with its own digits.
  *
  * What is stored, exported or printed by a verb as a number keeps every digit.
  */
@@ -48,8 +50,8 @@ function decimalsBeside(value: number, spread: number | null): number | null {
 export function writeFixed(value: number, decimals: number, mark: DecimalMark): string {
   if (!Number.isFinite(value)) return "";
   const step = decimals < 0 ? 10 ** -decimals : 1;
-  const text = (Math.round(value / step) * step).toFixed(0);
-  const fixed = decimals < 0 ? text : value.toFixed(Math.min(20, decimals));
+  const rounded = decimals < 0 ? Math.round(value / step) * step : value;
+  const fixed = withoutExponent(rounded.toFixed(Math.max(0, Math.min(20, decimals))));
   const clean = /^-0(\.0*)?$/.test(fixed) ? fixed.slice(1) : fixed;
   return mark === "," ? clean.replace(".", ",") : clean;
 }
@@ -60,7 +62,7 @@ export function writeSignificant(value: number, mark: DecimalMark, digits = digi
   if (value === 0) return "0";
   const rounded = Number(value.toPrecision(digits));
   const magnitude = magnitudeOf(rounded);
-  if (magnitude > 14 || magnitude < -9) return String(rounded).replace(".", mark);
+  if (magnitude > 14 || magnitude < -9) return writeNumber(rounded, mark);
   return writeFixed(rounded, Math.max(0, digits - 1 - magnitude), mark)
     .replace(/([.,]\d*?)0+$/, "$1")
     .replace(/[.,]$/, "");
@@ -94,7 +96,7 @@ export function writerOfRange(low: number, high: number, mark: DecimalMark): (nu
   const largest = Math.max(Math.abs(low), Math.abs(high));
   if (!(largest > 0) || !Number.isFinite(largest)) return (number) => writeSignificant(number, mark);
   const rounded = Number(largest.toPrecision(digitsByHabit));
-  const places = Math.max(0, digitsByHabit - 1 - magnitudeOf(rounded));
+  const places = Math.min(20, Math.max(0, digitsByHabit - 1 - magnitudeOf(rounded)));
   const texts = [low, high].map((end) => end.toFixed(places));
   // Zeros that both ends would carry say nothing.
   const empty = Math.min(

@@ -1,11 +1,13 @@
 import { unitText, type UnitSystem } from "./display.ts";
 import type { DecimalMark } from "./number-entry.ts";
-import { byHabit, inInterval, type Told } from "./quantity-text.ts";
+import { asGiven, byHabit, inInterval, type Told } from "./quantity-text.ts";
 
 /** How doses are written within sentences: the number in the unit shown, and that unit. */
 export interface DoseWords {
   /** by habit, or to the place of the interval that it is told beside */
   number(doseKgPerT: number, around?: DoseAround): string;
+  /** a dose that somebody picked: as it was typed, else by habit */
+  given(doseKgPerT: number): string;
   unit: string;
 }
 
@@ -22,6 +24,7 @@ export function doseWords(mark: DecimalMark, system: UnitSystem): DoseWords {
   return {
     number: (doseKgPerT, around) =>
       (around ? inInterval(told, around.dose, around.low, around.high) : byHabit(told))(doseKgPerT),
+    given: asGiven(told),
     unit: unitText("doseKgPerT", system),
   };
 }

@@ -57,15 +57,36 @@ export function decidedMark(text: string): DecimalMark | null {
   return trimmed.includes(",") ? "," : trimmed.includes(".") ? "." : null;
 }
 
-/** A number as text under a decimal mark: shortest text that reads back as the same number, no thousands marks. */
+/** The text of a number without its exponent: 1e-7 is 0.0000001. */
+export function withoutExponent(text: string): string {
+  const parts = /^(-?)(\d+)(?:\.(\d+))?e([+-]\d+)$/.exec(text);
+  if (!parts) return text;
+  const [, sign = "", whole = "", rest = "", power = "0"] = parts;
+  const digits = whole + rest;
+  const at = whole.length + Number(power);
+  if (at <= 0) return `${sign}0.${"0".repeat(-at)}${digits}`;
+  return sign + (at < digits.length ? `${digits.slice(0, at)}.${digits.slice(at)}` : digits.padEnd(at, "0"));
+}
+
+/**
+ * A number as text under a decimal mark: shortest text that reads back as the same number, no thousands marks, no
+ * exponent.
+ */
 export function writeNumber(value: number, mark: DecimalMark): string {
   if (!Number.isFinite(value)) return "";
-  const text = String(value);
+  const text = withoutExponent(String(value));
   return mark === "," ? text.replace(".", ",") : text;
 }
 
 /** a stored number with more significant digits than this was typed in another unit than the one it is stored in */
 const typedAtMost = 12;
+/** a number with more significant digits than this was typed by nobody */
+const typedByHand = 6;
+
+const significantDigits = (value: number) => value.toExponential().split("e")[0]!.replace(/\D/g, "").length;
+
+/** Whether somebody may have typed this number; one that was reckoned or moved to carries more digits. */
+export const mayBeTyped = (value: number) => significantDigits(value) <= typedByHand;
 
 /**
  * An entered number as it is shown: as it was entered. Told in another unit it gets as many significant digits as were
@@ -73,7 +94,7 @@ const typedAtMost = 12;
  * comes back as it was typed.
  */
 export function entryShown(stored: number, shown: number): number {
-  const typed = stored.toExponential().split("e")[0]!.replace(/\D/g, "").length;
+  const typed = significantDigits(stored);
   if (shown === stored) return typed > typedAtMost ? Number(stored.toPrecision(6)) : stored;
   return Number(shown.toPrecision(Math.min(8, Math.max(4, typed + 1))));
 }

@@ -7,7 +7,7 @@ import {
   writeSignificant,
 } from "./digits.ts";
 import { spreadToShown, toShown, type QuantityKind, type UnitSystem } from "./display.ts";
-import type { DecimalMark } from "./number-entry.ts";
+import { entryShown, mayBeTyped, writeNumber, type DecimalMark } from "./number-entry.ts";
 
 /** Writes canonical values of one quantity in the unit shown, without the unit. */
 export type QuantityWriter = (canonical: number) => string;
@@ -34,6 +34,19 @@ export function byHabit(told: Told, digits?: number): QuantityWriter {
   return shownBy(told, (shown) =>
     writeSignificant(shown, told.mark, digits ?? digitsByHabit + (nearWhole(shown) ? 1 : 0)),
   );
+}
+
+/** An entered quantity, as it was entered. */
+export function asEntered({ kind, system, mark }: Told): QuantityWriter {
+  return (canonical) => writeNumber(entryShown(canonical, toShown(canonical, kind, system)), mark);
+}
+
+/**
+ * A quantity that somebody gave: typed, it is told as it was typed; taken from a slider, a rule or a formula, as
+ * `otherwise` writes it.
+ */
+export function asGiven(told: Told, otherwise = byHabit(told)): QuantityWriter {
+  return (canonical) => (mayBeTyped(canonical) ? asEntered(told) : otherwise)(canonical);
 }
 
 /** A quantity, its spread apart (see `spreadText`) and the ends of its interval, all to one place. */

@@ -15,6 +15,7 @@ export const columnWords = area("columns", {
     planned_dose_b_kg_per_t: "planned dose B, kg/t active",
     blank_water_ml: "blank water, mL",
     sample_volume_ml: "sample volume, mL",
+    mixed_at: "mixed at, date and time with offset",
     mixed_fast_rpm: "as mixed: fast, rpm",
     mixed_fast_s: "as mixed: fast, s",
     mixed_between_s: "as mixed: between polymers, s",
@@ -26,6 +27,7 @@ export const columnWords = area("columns", {
     note: "note on the jar",
   },
   note: (slot: string) => `note on the ${slot}`,
+  takenAt: (slot: string) => `${slot} read at, date and time with offset`,
   leftOutReason: (slot: string) => `${slot} left out, reason`,
   leftOutWords: (slot: string) => `${slot} left out, words`,
 });

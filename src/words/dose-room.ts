@@ -134,6 +134,8 @@ export const doseRoomWords = area("doseRoom", {
     approve: "Approve this dose",
     recommendation: "A recommendation, to be checked by a responsible licensed engineer and the suppliers.",
     sayWhy: "Say why this dose: the reason stands beside it for good.",
+    untested: (low: string, high: string, unit: string) =>
+      `The jars were dosed from ${low} to ${high} ${unit}: no curve says anything of a dose outside, so none is picked there.`,
     enterName: "A dose is approved by a name: enter yours.",
     withdrawNeeds: "Withdrawing needs a reason and a name, too.",
   },

@@ -142,7 +142,7 @@ export const exchangeRoomWords = area("exchangeRoom", {
     allSeries: "all series",
     csv: "Jars and readings as CSV",
     csvWhat:
-      "One table with units in its heads, in the study's decimal mark. The import here reads it back, but for the moments when jars were mixed. Words that a spreadsheet program would run as a formula get an apostrophe before them.",
+      "One table with units in its heads, in the study's decimal mark. The import here reads it back, with the moments when jars were mixed and read. Words that a spreadsheet program would run as a formula get an apostrophe before them.",
     workbook: "Whole study as a workbook (.xlsx)",
     workbookWhat: "A sheet for each kind of record, the jars first.",
     json: "Whole study as JSON",

@@ -42,6 +42,8 @@ export const importWords = area("imports", {
   notRole: (given: string, roles: string) => `"${given}" is not a role of a jar; there are: ${roles}.`,
   needsReason: (reasons: string) => `needs a reason in the column beside it: ${reasons}.`,
   notReason: (given: string, reasons: string) => `"${given}" is not a reason; there are: ${reasons}.`,
+  notMoment: (given: string) =>
+    `"${given}" is not a date and time with its offset, such as 2026-03-04T09:05:00+01:00.`,
   noReadingBeside: (column: string) => `has no reading beside it (${column}).`,
   disagrees: (stated: number, made: string) =>
     `the file says ${stated}, but the values beside it make ${made}: correct one of them, or leave this column out.`,
@@ -56,8 +58,8 @@ export const importWords = area("imports", {
   filtrationParts:
     "a specific resistance is kept with its volumes and times (srf_volumes_ml, srf_times_s and the columns that go with them): add them, or leave this column out.",
   timesVolumes: (times: number, volumes: number) => `has ${times} times for ${volumes} volumes.`,
-  negativeDose: (dose: number) => `a dose cannot be negative (${dose}).`,
-  doseDisagrees: (stated: string, volumeMl: number, made: string) =>
+  negativeDose: (dose: string) => `a dose cannot be negative (${dose}).`,
+  doseDisagrees: (stated: string, volumeMl: string, made: string) =>
     `is ${stated} kg/t active, but ${volumeMl} mL of the solution makes ${made} kg/t here: correct one of them, or leave one column out.`,
   doseWaits: (unit: string, why: string) => `a dose in ${unit} cannot be used yet: ${why}.`,
   mgPerLFeed: "mg/L of feed",

@@ -89,7 +89,17 @@ test("no text in a study can add an element to a report either, and no number co
 });
 
 const drawn = "svg title desc g path rect circle line polyline text tspan".split(" ");
-const knownAttributes = ["class", "scope", "lang", "charset", "http-equiv", "content", "name"];
+const knownAttributes = [
+  "class",
+  "scope",
+  "data-lead",
+  "data-tail",
+  "lang",
+  "charset",
+  "http-equiv",
+  "content",
+  "name",
+];
 const known = new Set(
   "HTML HEAD META TITLE STYLE BODY MAIN ARTICLE HEADER SECTION DIV FIGURE FIGCAPTION H1 H2 H3 H4 P DL DT DD STRONG SPAN TABLE CAPTION THEAD TBODY TR TH TD UL LI".split(
     " ",

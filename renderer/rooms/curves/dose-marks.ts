@@ -13,7 +13,7 @@ export function doseMarks(
   const picked = (chain.analysis?.axis === "b" ? decision?.doseBKgPerT : decision?.doseAKgPerT) ?? null;
   const mark = (doseKgPerT: number, name: (dose: string) => string, tone: DoseMark["tone"]): DoseMark => ({
     dose: format.toShown(doseKgPerT, "doseKgPerT"),
-    label: name(format.shown(doseKgPerT, "doseKgPerT")),
+    label: name(format.given(doseKgPerT, "doseKgPerT")),
     tone,
   });
   return [

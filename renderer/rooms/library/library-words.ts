@@ -29,8 +29,8 @@ const doseWriter = (row: FoundRow, format: Format) =>
 
 export function doseWords(row: FoundRow, format: Format): string {
   if (row.doseAKgPerT === null) return "";
-  const a = doseWriter(row, format)(row.doseAKgPerT);
-  return row.doseBKgPerT === null ? a : `${a} + ${format.shown(row.doseBKgPerT, "doseKgPerT")}`;
+  const a = format.given(row.doseAKgPerT, "doseKgPerT", doseWriter(row, format));
+  return row.doseBKgPerT === null ? a : `${a} + ${format.given(row.doseBKgPerT, "doseKgPerT")}`;
 }
 
 export function rangeWords(row: FoundRow, format: Format): string {

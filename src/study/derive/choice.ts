@@ -232,7 +232,7 @@ export function choiceChain(
   workings: ResponseWorking[],
   number: (value: number) => string,
   targets: Targets | null = targetsOf(state, chain.series.id),
-  doses: DoseWords = { number, unit: "kg/t" },
+  doses: DoseWords = { number, given: number, unit: "kg/t" },
 ): ChoiceChain | null {
   const fitted = fittedChoice(state, chain, curvesOf(workings), targets);
   if (!fitted) return null;
@@ -287,6 +287,7 @@ export function choiceChain(
         response,
         wish: { worst, best, weight },
       })),
+      mark: state.study["study"]?.decimalMark,
     }),
     cost,
     costNote: ownCapture ? "" : choiceChainWords.overDoseNotPriced,

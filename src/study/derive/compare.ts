@@ -17,7 +17,7 @@ export function alternativeOf(
   workings: ResponseWorking[],
   targets: Targets,
   number: (value: number) => string,
-  doses: DoseWords = { number, unit: "kg/t" },
+  doses: DoseWords = { number, given: number, unit: "kg/t" },
 ): Outcome<Alternative & { doseWords: string }> {
   const name = chain.series.label;
   const own = { ...targets, assumedCapturePct: targets.assumedCapturePct ?? null };

@@ -1,4 +1,5 @@
 import { fieldUnit, fieldWords } from "../issue-words.ts";
+import { writeNumber, type DecimalMark } from "../../units/number-entry.ts";
 import { decisionChainWords } from "../../words/decision-chain.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
 import { childrenOf } from "../tables.ts";
@@ -135,10 +136,14 @@ function decisionOf(state: StudyState, seriesId: string): DecisionChain | null {
   };
 }
 
-/** The parts of a value: a nested record's own fields without those that are empty, else the value itself. */
-function partsOf(one: SnapshotValue | undefined): Map<string, string> {
+/**
+ * The parts of a value in words: a nested record's own fields without those that are empty, else the value itself.
+ * Numbers stand under the study's decimal mark.
+ */
+function partsOf(one: SnapshotValue | undefined, mark: DecimalMark): Map<string, string> {
+  const inWords = (value: unknown) => (typeof value === "number" ? writeNumber(value, mark) : String(value));
   if (one === undefined || one.value === null) return new Map();
-  const text = String(one.value);
+  const text = inWords(one.value);
   if (text.startsWith("{"))
     try {
       const nested = JSON.parse(text) as Record<string, unknown>;
@@ -147,7 +152,7 @@ function partsOf(one: SnapshotValue | undefined): Map<string, string> {
           .filter(([, inner]) => inner !== null && inner !== "")
           .map(([field, inner]) => [
             field,
-            typeof inner === "object" ? JSON.stringify(inner) : String(inner),
+            typeof inner === "object" ? JSON.stringify(inner) : inWords(inner),
           ]),
       );
     } catch {
@@ -165,8 +170,12 @@ function shownValue(text: string | undefined, unit: string): string {
 }
 
 /** The first part of a value that moved, in words; null where none did (a field that is new and empty is no move). */
-function movedPart(before: SnapshotValue | undefined, after: SnapshotValue | undefined): string | null {
-  const [old, now] = [partsOf(before), partsOf(after)];
+function movedPart(
+  before: SnapshotValue | undefined,
+  after: SnapshotValue | undefined,
+  mark: DecimalMark,
+): string | null {
+  const [old, now] = [partsOf(before, mark), partsOf(after, mark)];
   const name = (after ?? before)!.name;
   for (const field of new Set([...now.keys(), ...old.keys()])) {
     if (old.get(field) === now.get(field)) continue;
@@ -183,19 +192,20 @@ const byKey = (values: SnapshotValue[]) => new Map(values.map((one) => [one.key,
 const knownSnapshot = memo<Map<string, SnapshotValue>>();
 
 function firstMoved(state: StudyState, before: SnapshotValue[], after: SnapshotValue[]): string | null {
+  const mark = state.study["study"]?.decimalMark ?? ".";
   const old = knownSnapshot(before, [], () => byKey(before));
   let kept = 0;
   for (const one of after) {
     const earlier = old.get(one.key);
     if (earlier) kept += 1;
     if (earlier && earlier.value === one.value) continue;
-    const moved = movedPart(earlier, one);
+    const moved = movedPart(earlier, one, mark);
     if (moved) return moved;
   }
   if (kept === old.size) return null;
   const now = byKey(after);
   for (const [key, one] of old) {
-    const moved = now.has(key) || isQuiet(state, key) ? null : movedPart(one, undefined);
+    const moved = now.has(key) || isQuiet(state, key) ? null : movedPart(one, undefined, mark);
     if (moved) return moved;
   }
   return null;

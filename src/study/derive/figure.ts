@@ -25,6 +25,8 @@ export interface Figure {
   low: number | null;
   high: number | null;
   missing: string | null;
+  /** somebody gave it: told as it was typed, wherever it is shown */
+  given: boolean;
   made: Made;
 }
 
@@ -33,7 +35,7 @@ export function figure(
   quantity: QuantityKind,
   value: number,
   made: Made,
-  bounds: { spread?: number | null; low?: number | null; high?: number | null } = {},
+  bounds: { spread?: number | null; low?: number | null; high?: number | null; given?: boolean } = {},
 ): Figure {
   return {
     quantity,
@@ -42,11 +44,12 @@ export function figure(
     low: bounds.low ?? null,
     high: bounds.high ?? null,
     missing: null,
+    given: bounds.given ?? false,
     made,
   };
 }
 
 /** A figure that could not be had, with the sentence that says which input is missing. */
 export function missingFigure(quantity: QuantityKind, missing: string, made: Made): Figure {
-  return { quantity, value: null, spread: null, low: null, high: null, missing, made };
+  return { quantity, value: null, spread: null, low: null, high: null, missing, given: false, made };
 }

@@ -71,7 +71,7 @@ export function pairChain(
   workings: ResponseWorking[],
   number: (value: number) => string,
   targets: Targets | null = targetsOf(state, chain.series.id),
-  doses: DoseWords = { number, unit: "kg/t" },
+  doses: DoseWords = { number, given: number, unit: "kg/t" },
 ): PairChain | null {
   const surfaces = workings.flatMap(({ surface, analysis }) =>
     surface ? [{ response: analysis.name, surface }] : [],

@@ -201,6 +201,7 @@ function doseFigure(
   return figure("doseKgPerT", next.doseKgPerT, made, {
     low: whole ? next.low : null,
     high: whole ? next.high : null,
+    given: !factor,
   });
 }
 

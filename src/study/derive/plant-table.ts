@@ -1,3 +1,4 @@
+import { mayBeTyped, writeNumber, type DecimalMark } from "../../units/number-entry.ts";
 import { pumpChainWords } from "../../words/pump-chain.ts";
 import { settingTableWords } from "../../words/setting-table.ts";
 import type { RecordOf, StudyState } from "../schema/records.ts";
@@ -57,6 +58,7 @@ export function tableChain(state: StudyState, seriesId: string, plant: PlantChai
   if (!approval) return { approval: null, moved: [], word: settingTableWords.states.none, tone: "open" };
   const now = new Map(tableInputs(state, plant).map((one) => [one.key, one]));
   const before = new Map(approval.snapshot.map((one) => [one.key, one]));
+  const mark = state.study["study"]?.decimalMark ?? ".";
   const moved: string[] = [];
   for (const key of new Set([...before.keys(), ...now.keys()])) {
     const was = before.get(key)?.value ?? null;
@@ -71,7 +73,7 @@ export function tableChain(state: StudyState, seriesId: string, plant: PlantChai
     moved.push(
       input === "draws"
         ? settingTableWords.calibrationChanged(name, why)
-        : settingTableWords.changed(name, shown(input, was), shown(input, is), why),
+        : settingTableWords.changed(name, shown(input, was, mark), shown(input, is, mark), why),
     );
   }
   return {
@@ -87,9 +89,10 @@ function nameOf(letter: string, key: InputKey): string {
 }
 
 /** A kept value in words: the range and the unit of a panel are kept as codes. */
-function shown(input: string, value: SnapshotValue["value"]): string {
+function shown(input: string, value: SnapshotValue["value"], mark: DecimalMark): string {
   if (value === null) return settingTableWords.nothing;
-  if (typeof value === "number") return String(Number(value.toPrecision(5)));
+  if (typeof value === "number")
+    return writeNumber(mayBeTyped(value) ? value : Number(value.toPrecision(5)), mark);
   const codes: Record<string, string> = { ...settingTableWords.codes, ...pumpChainWords.units };
   if (input === "unit")
     return value
@@ -98,6 +101,6 @@ function shown(input: string, value: SnapshotValue["value"]): string {
       .join(", ");
   const [low, high] = input === "range" ? value.split(" to ") : [];
   if (low === undefined || high === undefined) return value;
-  const end = (text: string) => (text === "open" ? settingTableWords.open : text);
+  const end = (text: string) => (text === "open" ? settingTableWords.open : writeNumber(Number(text), mark));
   return settingTableWords.range(end(low), end(high));
 }

@@ -104,11 +104,16 @@ function chainOf(
     stage = "missing";
     if (sample.provisionalTotalSolidsPct !== null) {
       stage = "provisional";
-      totalSolids = figure("percent", sample.provisionalTotalSolidsPct, {
-        formula: sampleChainWords.asReadOnBalance,
-        inputs: [{ name: sampleChainWords.balance, value: sample.provisionalTotalSolidsPct, unit: "%" }],
-        source: sampleChainWords.balanceSource,
-      });
+      totalSolids = figure(
+        "percent",
+        sample.provisionalTotalSolidsPct,
+        {
+          formula: sampleChainWords.asReadOnBalance,
+          inputs: [{ name: sampleChainWords.balance, value: sample.provisionalTotalSolidsPct, unit: "%" }],
+          source: sampleChainWords.balanceSource,
+        },
+        { given: true },
+      );
       warnings.push(sampleChainWords.provisionalWarning);
     }
   }
@@ -141,11 +146,16 @@ function densityOf(
 ): Pick<SampleChain, "density" | "densityNote"> {
   if (sample.densityKgPerL !== null)
     return {
-      density: figure("densityKgPerL", sample.densityKgPerL, {
-        formula: sampleChainWords.asMeasured,
-        inputs: [{ name: sampleChainWords.density, value: sample.densityKgPerL, unit: "kg/L" }],
-        source: sampleChainWords.typed,
-      }),
+      density: figure(
+        "densityKgPerL",
+        sample.densityKgPerL,
+        {
+          formula: sampleChainWords.asMeasured,
+          inputs: [{ name: sampleChainWords.density, value: sample.densityKgPerL, unit: "kg/L" }],
+          source: sampleChainWords.typed,
+        },
+        { given: true },
+      ),
       densityNote: "",
     };
   const share = volatile ?? assumedVolatilePct;

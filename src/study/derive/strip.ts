@@ -145,7 +145,7 @@ function doseSegment({ state, seriesId, words }: StripInput): StripSegment {
   const b = decision.doseBKgPerT;
   return {
     room: "dose",
-    headline: `${words.doses.number(decision.doseAKgPerT)}${b === null ? "" : ` + ${words.doses.number(b)}`} ${words.doses.unit}`,
+    headline: `${words.doses.given(decision.doseAKgPerT)}${b === null ? "" : ` + ${words.doses.given(b)}`} ${words.doses.unit}`,
     spread: chain.moved ? stripWords.inputMoved : decision.byName,
     word: chain.word,
     tone: chain.tone,

@@ -77,6 +77,7 @@ function jarRows(state: StudyState, chain: SeriesChain, { jar, doseA, doseB, rea
     dose_b_kg_per_t: twoPolymers ? doseB.value : null,
     blank_water_ml: jar.blankWaterMl,
     sample_volume_ml: jar.sampleVolumeMl ?? series.sampleVolumeMl,
+    mixed_at: jar.mixedAt,
     mixed_fast_rpm: jar.asMixed?.fastRpm ?? null,
     mixed_fast_s: jar.asMixed?.fastS ?? null,
     mixed_between_s: jar.asMixed?.betweenS ?? null,

@@ -235,11 +235,13 @@ function commandsOf(jars: JarRow[], nextId: () => string): SimpleCommand[] {
       commands.push({ do: "add", kind: "jar", record: { ...jar.record, id } });
     }
     const jarId = ids.get(jar.first ?? jar)!;
-    for (const { result, leftOut, note } of jar.readings)
+    for (const { result, leftOut, note, takenAt } of jar.readings)
       commands.push({
         do: "add",
         kind: "reading",
-        record: { id: nextId(), jarId, result, leftOut, note } satisfies Partial<RecordOf<"reading">>,
+        record: { id: nextId(), jarId, result, leftOut, note, takenAt } satisfies Partial<
+          RecordOf<"reading">
+        >,
       });
   }
   return commands;

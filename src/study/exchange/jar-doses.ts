@@ -106,7 +106,7 @@ export function readDose(
   const notNegative = (column: number): number | null => {
     const value = row.number(column);
     if (value === null || value >= 0) return value;
-    row.fault(column, importWords.negativeDose(value));
+    row.fault(column, importWords.negativeDose(row.words(value)));
     return null;
   };
 
@@ -130,7 +130,7 @@ export function readDose(
       if (Math.abs(claimed.value - made.value) > agreement * Math.max(claimed.value, made.value))
         row.fault(
           stated.column,
-          importWords.doseDisagrees(claimed.value.toPrecision(4), syringeMl, made.value.toPrecision(4)),
+          importWords.doseDisagrees(row.words(claimed.value), row.words(syringeMl), row.words(made.value)),
         );
     }
     return { plannedKgPerT: planned, syringeMl, doseKgPerT: made.value };

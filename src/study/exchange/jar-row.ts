@@ -6,7 +6,7 @@ import type { RecordOf, StudyState } from "../schema/records.ts";
 import { readDose, type JarDose, type MissingBasis } from "./jar-doses.ts";
 import { clip, type RowReader } from "./row-reader.ts";
 import type { SeriesTarget } from "./series-targets.ts";
-import { readLeftOut, readSlots, type ReadResult, type JarSlot } from "./slots.ts";
+import { readLeftOut, readMoment, readSlots, type ReadResult, type JarSlot } from "./slots.ts";
 import { importWords } from "../../words/imports.ts";
 import { kindWords } from "../../words/records.ts";
 
@@ -65,6 +65,7 @@ export function readJarRow(
     blankWaterMl: row.has("blank_water_ml") ? row.number("blank_water_ml") : null,
     sampleVolumeMl: ownVolumeMl === series.sampleVolumeMl ? null : ownVolumeMl,
     block: row.label("block"),
+    mixedAt: readMoment(row, "mixed_at"),
     asMixed: readAsMixed(row),
     leftOut: readLeftOut(row, "left_out", "left_out_note"),
     note: row.text("note"),
@@ -132,6 +133,7 @@ const jarFields: Record<string, Field | "syringe_a" | "syringe_b"> = {
   blankWaterMl: "blank_water_ml",
   sampleVolumeMl: "sample_volume_ml",
   block: "block",
+  mixedAt: "mixed_at",
   asMixed: "mixed_fast_rpm",
   leftOut: "left_out",
   note: "note",
@@ -203,8 +205,8 @@ function readRole(row: RowReader, doseA: JarDose, doseB: JarDose): RecordOf<"jar
 }
 
 function checkReading(state: StudyState, row: RowReader, reading: ReadResult): void {
-  const { result, leftOut, note, from, slot } = reading;
-  const record = { id: anId, jarId: anId, result, leftOut, note };
+  const { result, leftOut, note, takenAt, from, slot } = reading;
+  const record = { id: anId, jarId: anId, result, leftOut, note, takenAt };
   const parsed = readingSchema.safeParse(record);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;

@@ -1,6 +1,7 @@
 import type { ChosenColumns, Field } from "../../exchange/columns.ts";
 import { unescapeText } from "../../exchange/text-cell.ts";
 import type { Table } from "../../exchange/grid.ts";
+import { inputDigits, writeSignificant } from "../../units/digits.ts";
 import { parseReading, type TypedReading } from "../../units/number-entry.ts";
 import { importWords } from "../../words/imports.ts";
 import { sheetWords } from "../../words/sheets.ts";
@@ -25,6 +26,8 @@ export interface RowReader {
   number(column: Field | number): number | null;
   reading(field: Field): TypedReading | null;
   fault(column: Field | number, message: string): void;
+  /** a number in a sentence, under the file's decimal mark */
+  words(value: number): string;
   faults: RowFault[];
 }
 
@@ -56,6 +59,7 @@ export function rowReader(table: Table, row: Table["rows"][number], columns: Cho
     line: row.line,
     faults,
     fault,
+    words: (value) => writeSignificant(value, table.mark ?? ".", inputDigits),
     has: (field) => columns.fields[field] !== undefined,
     filled: (field) => cell(field) !== "",
     isEmpty: (column) => cell(column) === "",

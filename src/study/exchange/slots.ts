@@ -1,9 +1,9 @@
 import { fileSlots } from "../../responses/registry.ts";
 import type { RecordOf } from "../schema/records.ts";
-import type { Field, Slot } from "../../exchange/columns.ts";
+import { about, type Field, type Slot } from "../../exchange/columns.ts";
 import type { FileCell, FileSlot } from "../../responses/response.ts";
-import { leftOutSchema } from "../schema/common.ts";
-import type { RowReader } from "./row-reader.ts";
+import { instantSchema, leftOutSchema } from "../schema/common.ts";
+import { clip, type RowReader } from "./row-reader.ts";
 import { importWords } from "../../words/imports.ts";
 
 type Reading = RecordOf<"reading">;
@@ -19,6 +19,7 @@ export interface ReadResult {
   slot: Slot;
   leftOut: LeftOut;
   note: string;
+  takenAt: string | null;
 }
 
 /** One thing read of a jar as columns of a file. */
@@ -46,12 +47,19 @@ export function readLeftOut(row: RowReader, reason: Field, note: Field): LeftOut
   return null;
 }
 
+/** A moment with its offset, as it stands in the file: a time without one could be any hour of that day. */
+export function readMoment(row: RowReader, field: Field): string | null {
+  const given = row.label(field);
+  if (given === "") return null;
+  if (instantSchema.safeParse(given).success) return given;
+  row.fault(field, importWords.notMoment(clip(given)));
+  return null;
+}
+
 /** The slots that a file has any column of; the others need not be looked at in each row. */
 export function slotsWith(has: (field: Field) => boolean): JarSlot[] {
   return jarSlots.filter(({ slot, fields }) =>
-    [...Object.keys(fields), `${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`].some((field) =>
-      has(field as Field),
-    ),
+    [...Object.keys(fields), ...about(slot)].some((field) => has(field as Field)),
   );
 }
 
@@ -63,12 +71,13 @@ export function readSlots(row: RowReader, series: Series, specs: JarSlot[]): Rea
     const answer = read(row, series);
     const leftOut = readLeftOut(row, `${slot}_left_out`, `${slot}_left_out_note`);
     const note = row.text(`${slot}_note`);
-    if (answer) found.push({ slot, result: answer.result as Result, from: answer.from, leftOut, note });
-    else if (row.faults.length === before && (leftOut !== null || note !== ""))
-      row.fault(
-        leftOut !== null ? `${slot}_left_out` : `${slot}_note`,
-        importWords.noReadingBeside(Object.keys(fields)[0] ?? ""),
-      );
+    const takenAt = readMoment(row, `${slot}_taken_at`);
+    if (answer)
+      found.push({ slot, result: answer.result as Result, from: answer.from, leftOut, note, takenAt });
+    else if (row.faults.length === before) {
+      const lonely = about(slot).find((field) => row.filled(field));
+      if (lonely) row.fault(lonely, importWords.noReadingBeside(Object.keys(fields)[0] ?? ""));
+    }
   }
   return found;
 }
@@ -86,5 +95,6 @@ export function writeSlot(reading: Reading, series: Series): Partial<Record<Fiel
     [`${slot}_left_out`]: reading.leftOut?.reason ?? null,
     [`${slot}_left_out_note`]: reading.leftOut?.note ?? null,
     [`${slot}_note`]: reading.note,
+    [`${slot}_taken_at`]: reading.takenAt,
   };
 }

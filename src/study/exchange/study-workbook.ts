@@ -1,7 +1,7 @@
 import { cellText } from "../../exchange/csv-out.ts";
 import type { FileCell } from "../../responses/response.ts";
 import { fieldLabel } from "../../exchange/column-words.ts";
-import type { Field } from "../../exchange/columns.ts";
+import { about, type Field } from "../../exchange/columns.ts";
 import { escapeText } from "../../exchange/text-cell.ts";
 import type { ExportTold } from "../../exchange/told.ts";
 import type { OutSheet } from "../../exchange/workbook-out.ts";
@@ -45,9 +45,10 @@ function readingRows(state: StudyState, cell: (value: FileCell) => Cell): Cell[]
     const jar = state.jar[reading.jarId]!;
     const series = state.series[jar.seriesId]!;
     const slot = slotOf(reading.result, series);
+    const beside: readonly Field[] = about(slot);
     const cells = Object.entries(writeSlot(reading, series)) as [Field, FileCell][];
     for (const [field, value] of cells) {
-      if (value === null || field.startsWith(`${slot}_left_out`) || field === `${slot}_note`) continue;
+      if (value === null || beside.includes(field)) continue;
       rows.push([
         escapeText(series.label),
         escapeText(jar.label),

@@ -14,6 +14,7 @@ export const columns: typeof columnWords = {
     planned_dose_b_kg_per_t: "geplante Dosis B, kg/t Wirksubstanz",
     blank_water_ml: "Ausgleichswasser, mL",
     sample_volume_ml: "Probenvolumen, mL",
+    mixed_at: "gerührt am, Datum und Uhrzeit mit Zeitverschiebung",
     mixed_fast_rpm: "tatsächlich gerührt: schnell, U/min",
     mixed_fast_s: "tatsächlich gerührt: schnell, s",
     mixed_between_s: "tatsächlich gerührt: zwischen den Polymeren, s",
@@ -25,6 +26,7 @@ export const columns: typeof columnWords = {
     note: "Bemerkung zum Becher",
   },
   note: (slot) => `Bemerkung zu: ${slot}`,
+  takenAt: (slot) => `${slot} abgelesen am, Datum und Uhrzeit mit Zeitverschiebung`,
   leftOutReason: (slot) => `${slot} weggelassen, Grund`,
   leftOutWords: (slot) => `${slot} weggelassen, Erläuterung`,
 };

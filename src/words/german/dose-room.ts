@@ -131,6 +131,8 @@ export const doseRoom: typeof doseRoomWords = {
     recommendation:
       "Eine Empfehlung, zu prüfen durch eine verantwortliche, zugelassene Ingenieurfachkraft und die Lieferanten.",
     sayWhy: "Begründen, warum diese Dosis: Die Begründung bleibt für immer dabei.",
+    untested: (low, high, unit) =>
+      `Die Becher wurden mit ${low} bis ${high} ${unit} dosiert: über eine Dosis außerhalb sagt keine Kurve etwas, darum wird dort keine gewählt.`,
     enterName: "Eine Dosis wird mit Namen freigegeben: den eigenen eintragen.",
     withdrawNeeds: "Auch das Zurückziehen braucht eine Begründung und einen Namen.",
   },

@@ -140,7 +140,7 @@ export const exchangeRoom: typeof exchangeRoomWords = {
     allSeries: "alle Reihen",
     csv: "Becher und Ablesungen als CSV",
     csvWhat:
-      "Eine Tabelle mit Einheiten in den Spaltenköpfen, mit dem Dezimalzeichen der Studie. Der Import hier liest sie zurück, nur nicht die Zeitpunkte des Rührens. Texte, die eine Tabellenkalkulation als Formel ausführen würde, bekommen einen Apostroph davor.",
+      "Eine Tabelle mit Einheiten in den Spaltenköpfen, mit dem Dezimalzeichen der Studie. Der Import hier liest sie zurück, mit den Zeitpunkten des Rührens und Ablesens. Texte, die eine Tabellenkalkulation als Formel ausführen würde, bekommen einen Apostroph davor.",
     workbook: "Ganze Studie als Arbeitsmappe (.xlsx)",
     workbookWhat: "Ein Blatt je Art von Eintrag, die Becher zuerst.",
     json: "Ganze Studie als JSON",

@@ -42,6 +42,8 @@ export const imports: typeof importWords = {
   notRole: (given, roles) => `„${given}“ ist keine Rolle eines Bechers; es gibt: ${roles}.`,
   needsReason: (reasons) => `braucht einen Grund in der Spalte daneben: ${reasons}.`,
   notReason: (given, reasons) => `„${given}“ ist kein Grund; es gibt: ${reasons}.`,
+  notMoment: (given) =>
+    `"${given}" ist kein Datum mit Uhrzeit und Zeitverschiebung, wie 2026-03-04T09:05:00+01:00.`,
   noReadingBeside: (column) => `hat keine Ablesung neben sich (${column}).`,
   disagrees: (stated, made) =>
     `die Datei sagt ${stated}, die Werte daneben ergeben aber ${made}: eines davon berichtigen oder diese Spalte weglassen.`,

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Command } from "../../../src/study/commands.ts";
+import { describeChange } from "../../../src/study/describe.ts";
 import { fittedChoice, targetsOf } from "../../../src/study/derive/choice.ts";
 import { decisionChain, upstreamOf } from "../../../src/study/derive/decision.ts";
 import { seriesChain } from "../../../src/study/derive/jars.ts";
@@ -8,7 +9,7 @@ import { apply, demoState } from "./state.ts";
 
 const demo = demoState("2026-03-01T12:00:00.000Z");
 const set = (
-  kind: "jar" | "dish" | "series" | "reading" | "stock" | "product" | "sample",
+  kind: "study" | "jar" | "dish" | "series" | "reading" | "stock" | "product" | "sample",
   id: string,
   fields: object,
 ): Command => ({
@@ -145,4 +146,20 @@ test("a snapshot from when a product's density and charge were kept with it is n
   };
   expect(moved(kept)).toBeNull();
   expect(moved(apply(kept, set("sample", "sample-1", { densityKgPerL: null })))).toContain("is gone");
+});
+
+test("under a decimal comma no sentence about a study has a stray point", () => {
+  const comma = apply(demo, set("study", "study", { decimalMark: "," }));
+  const change = set("dish", "dish-1", { dryG: 47.6 });
+  const sentence = moved(apply(comma, change))!;
+  expect(sentence).toContain("47,6 g");
+  expect(sentence).not.toMatch(/\d\.\d/);
+  const told = {
+    command: change,
+    inverse: set("dish", "dish-1", { dryG: 47.5336 }),
+    undoes: null,
+    redoes: null,
+  } as unknown as Parameters<typeof describeChange>[0];
+  expect(describeChange(told, comma)).toMatch(/47,5336.*47,6/);
+  expect(describeChange(told, demo)).toMatch(/47\.5336.*47\.6/);
 });

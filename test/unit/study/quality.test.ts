@@ -9,7 +9,11 @@ const at = "2026-03-01T12:00:00.000Z";
 const demo = demoState(at);
 const number = (value: number) => value.toPrecision(3);
 const flagsOf = (state: StudyState, now = at, series = "series-1") =>
-  qualityFlags(state, seriesChain(state, series), { now, number, doses: { number, unit: "kg/t" } });
+  qualityFlags(state, seriesChain(state, series), {
+    now,
+    number,
+    doses: { number, given: number, unit: "kg/t" },
+  });
 const words = (state: StudyState, now = at) => flagsOf(state, now).map((flag) => flag.word);
 const set = (
   kind: "jar" | "sample" | "series" | "stock" | "stream",

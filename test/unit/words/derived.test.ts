@@ -90,7 +90,7 @@ describe("derived texts", () => {
     const flags = qualityFlags(state, seriesChain(state, "series-1"), {
       now: at,
       number: String,
-      doses: { number: String, unit: "kg/t" },
+      doses: { number: String, given: String, unit: "kg/t" },
     });
     expect(flags.map(({ word }) => word).sort()).toEqual([
       "Probenahmezeit unbekannt",

@@ -2,6 +2,7 @@ import { responses } from "../../../../src/responses/registry.ts";
 import { fieldLabel } from "../../../../src/exchange/column-words.ts";
 import { exchangeRoomWords } from "../../../../src/words/exchange-room.ts";
 import {
+  about,
   ignored,
   slots,
   type ColumnUse,
@@ -54,6 +55,7 @@ export const columnGroups: { label: string; choices: Choice[] }[] = [
     "sample",
     "stock_a",
     "stock_b",
+    "mixed_at",
     "mixed_fast_rpm",
     "mixed_fast_s",
     "mixed_between_s",
@@ -65,7 +67,7 @@ export const columnGroups: { label: string; choices: Choice[] }[] = [
   group(words.groups.drainageAndCake, fieldsOf("drainage-and-cake")),
   group(
     words.groups.reasonsAndNotes,
-    slots.flatMap((slot): Field[] => [`${slot}_left_out`, `${slot}_left_out_note`, `${slot}_note`]),
+    slots.flatMap((slot): Field[] => [...about(slot)]),
   ),
 ];
 
