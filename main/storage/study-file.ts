@@ -384,7 +384,7 @@ function studyFileOn(
     close(backUpAt) {
       closed = true;
       ended.resolve();
-      // Before the closing: a backup that is being made would keep SQLite from taking it back at once.
+      // Before the closing, so that it is known: half of a step is nothing to keep among the backups.
       const whole = takeBack(database);
       database.close();
       if (whole && backUpAt !== undefined && readOnlyBecause === null && !vanished())

@@ -34,7 +34,7 @@ export function* transaction(database: DatabaseSync, work: Work): Generator<numb
   }
 }
 
-/** Takes back what a transaction that is left off between two steps has written. False where that cannot be done. */
+/** Takes back what a transaction left off between two steps has written, if there is one. False where that fails. */
 export function takeBack(database: DatabaseSync): boolean {
   try {
     if (database.isTransaction) database.exec("ROLLBACK");
