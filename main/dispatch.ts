@@ -1,6 +1,10 @@
+import type { z } from "zod";
 import { contract, type Answer, type CallName } from "../src/contract.ts";
 import { describeIssue } from "../src/study/issue-words.ts";
-import { handlers, type Context } from "./service.ts";
+import { parseInSteps } from "../src/study/command-parts.ts";
+import { inSlices } from "../src/steps.ts";
+import { handlers, inTurn, type Context } from "./service.ts";
+import { giveWay, nextTask } from "./service/in-slices.ts";
 import { serviceWords } from "../src/words/service.ts";
 
 /** Calls that do not speak of the study a window shows: they may be made whatever is open. */
@@ -26,12 +30,17 @@ const unbound: ReadonlySet<string> = new Set<CallName>([
 export function createDispatcher(
   context: Context,
 ): (name: string, input: unknown, opening?: unknown) => Promise<Answer<unknown>> {
-  let last: Promise<unknown> = Promise.resolve();
-  return (name, input, opening) => {
-    const answer = last.then(() => answerCall(context, name, input, opening));
-    last = answer.catch(() => undefined);
-    return answer;
-  };
+  return (name, input, opening) => inTurn(context, () => answerCall(context, name, input, opening));
+}
+
+/** A call's input by the contract; that of a large step in slices, the first of them after what waits already. */
+async function parsedInput(name: CallName, input: unknown): Promise<z.ZodSafeParseResult<unknown>> {
+  const schema: z.ZodType<unknown> = contract[name].input;
+  const steps = parseInSteps(schema, input, ["command"]);
+  const first = steps.next();
+  if (first.done) return first.value;
+  await nextTask();
+  return inSlices(steps, giveWay());
 }
 
 async function answerCall(
@@ -49,7 +58,7 @@ async function answerCall(
       message: serviceWords.otherStudy,
     };
   const call = contract[name as CallName];
-  const parsed = call.input.safeParse(input);
+  const parsed = await parsedInput(name as CallName, input);
   if (!parsed.success)
     return { ok: false, code: "bad-input", message: describeIssue(parsed.error, "request", input) };
   try {

@@ -23,9 +23,10 @@ import {
   salvageOnShelf,
 } from "./service/backing-up.ts";
 import { applyEdit, moveOnLine } from "./service/editing.ts";
-import { closeOpen, nextMoves, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
+import { closeOpen, openedOf, openPath, writeNewStudy } from "./service/opening.ts";
 import { anchorOf } from "./service/standalone.ts";
 import { recordsFrom } from "./service/in-parts.ts";
+import { nextMoves } from "./service/next-moves.ts";
 import { refreshLibrary, searchLibrary } from "./service/library.ts";
 import { chosenLanguage, speakIn, usualMark } from "./service/speaking.ts";
 import { forgetRecent, listRecent } from "./service/recent.ts";
@@ -34,7 +35,7 @@ import { changeParts, partsToFollow, partsToRead, toldChange } from "./service/t
 import { demoWords } from "../src/words/demo.ts";
 import { serviceWords } from "../src/words/service.ts";
 
-export type { Context, HostSupport } from "./service/context.ts";
+export { inTurn, type Context, type HostSupport } from "./service/context.ts";
 export { speakFirst } from "./service/speaking.ts";
 
 /** The demo made in another language is another file. */
@@ -190,7 +191,7 @@ export const handlers: Handlers = {
 
 /** A service without a study open. */
 export function createContext(support: HostSupport): Context {
-  return { support, open: null, refs: new Map(), library: null };
+  return { support, open: null, refs: new Map(), library: null, last: Promise.resolve() };
 }
 
 /** Opens a study by path at the host's own wish (a command line, a double click): never at a page's. */

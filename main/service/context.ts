@@ -40,6 +40,8 @@ export interface Context {
   refs: Map<string, string>;
   /** the studies of the folder as they are compared; null until somebody looks */
   library: Library | null;
+  /** ends when what was asked for last is done */
+  last: Promise<unknown>;
 }
 
 export type Handler<N extends CallName> = (
@@ -47,6 +49,16 @@ export type Handler<N extends CallName> = (
   input: InputOf<N>,
 ) => Promise<Answer<OutputOf<N>>> | Answer<OutputOf<N>>;
 export type Handlers = { [N in CallName]: Handler<N> };
+
+/**
+ * Does work once everything asked for before it is done, so that nothing meets a study in the middle of a step that is
+ * applied and written in slices.
+ */
+export function inTurn<T>(context: Context, work: () => Promise<T> | T): Promise<T> {
+  const done = context.last.then(work);
+  context.last = done.catch(() => undefined);
+  return done;
+}
 
 /** A value that was had. */
 export function ok<T>(value: T): Answer<T> {

@@ -4,9 +4,9 @@ import { advanceUndoLine, nextOnLine, type Change } from "../../src/study/histor
 import type { Context, OpenStudy } from "./context.ts";
 import { ok, refused } from "./context.ts";
 import { backUpIfDue } from "./backing-up.ts";
-import { applyInSlices } from "./in-slices.ts";
-import { nextMoves } from "./opening.ts";
-import { partsToFollow, toldChange } from "./told-change.ts";
+import { applyInSlices, giveWay } from "./in-slices.ts";
+import { movesInSlices } from "./next-moves.ts";
+import { partsToFollow, readChange, rememberChange, toldChange } from "./told-change.ts";
 import { serviceWords } from "../../src/words/service.ts";
 
 interface Entry {
@@ -18,26 +18,32 @@ interface Entry {
 }
 
 /**
- * Applied in slices, then written in one synchronous transaction. Calls wait for one another, so nothing writes in
- * between; but a host that ends closes the study without a call.
+ * Applied and written in slices; a small edit in one go. Calls wait for one another, so nothing reads or writes the study
+ * in between; but a host that ends closes it without a call, and then nothing of the step stays. It is acknowledged only
+ * when the whole of it is durable.
  */
 async function record(context: Context, open: OpenStudy, entry: Entry): Promise<Answer<Acknowledged>> {
   const base = open.state;
-  const applied = await applyInSlices(base, entry.command);
+  const rest = giveWay();
+  const applied = await applyInSlices(base, entry.command, rest);
   if (!applied.ok) return refused(applied.message);
   if (context.open !== open) return refused(serviceWords.noStudy, "no-study");
   if (open.state !== base) return refused(serviceWords.stale, "stale");
   const at = context.support.now();
-  const change: Change = { seq: open.seq + 1, at, inverse: applied.value.inverse, ...entry };
-  const written = open.file.append(change, applied.value.touched, applied.value.state);
+  const { touched, state, inverse } = applied.value;
+  const change: Change = { seq: open.seq + 1, at, inverse, ...entry };
+  const written = await open.file.appendInSlices(change, touched, state, rest);
+  if (!written) return refused(serviceWords.noStudy, "no-study");
   if (!written.ok) return refused(written.message, open.file.readOnlyBecause ? "read-only" : "refused");
-  open.state = applied.value.state;
+  open.state = state;
   open.seq = change.seq;
   open.savedAt = at;
   open.line = advanceUndoLine(open.line, change);
   open.backup.changesSince += 1;
+  rememberChange(open, change);
   backUpIfDue(context);
-  return ok({ changes: [toldChange(change, partsToFollow)], seq: open.seq, savedAt: at, ...nextMoves(open) });
+  const moves = await movesInSlices(open);
+  return ok({ changes: [toldChange(change, partsToFollow)], seq: open.seq, savedAt: at, ...moves });
 }
 
 /** One edit: checked against the study as it is on disk, written, then acknowledged. */
@@ -76,7 +82,7 @@ export async function moveOnLine(
   if (!open) return refused(serviceWords.noStudy, "no-study");
   const next = nextOnLine(open.line, direction);
   if (!next.ok) return refused(next.message);
-  const change = open.file.change(next.value);
+  const change = await readChange(open, next.value);
   if (!change) return refused(serviceWords.stepGone);
   if (direction === "undo" && touchesApproval(change.command)) return refused(serviceWords.approvalStays);
   if (direction === "undo" && change.by !== "" && by !== "" && change.by !== by)

@@ -13,7 +13,7 @@ import { createStudyFile, openStudyFile, type StudyFile } from "../storage/study
 import type { Context, OpenStudy } from "./context.ts";
 import { storageWords } from "../../src/words/storage.ts";
 import { withoutLarge } from "./in-parts.ts";
-import { partsToRead, toldChange } from "./told-change.ts";
+import { nextMoves } from "./next-moves.ts";
 import { noteClosing, noteOpened } from "./recent.ts";
 
 /** What a page is told about the study that is open. */
@@ -28,16 +28,6 @@ export function openedOf(open: OpenStudy): Opened {
     savedAt: open.savedAt,
     ...nextMoves(open),
   };
-}
-
-function moveOf(open: OpenStudy, seq: number | undefined): Opened["undo"] {
-  const change = seq === undefined ? null : open.file.change(seq);
-  return change && toldChange(change, partsToRead);
-}
-
-/** The entries that undo and redo would move next, a large step by its first parts. */
-export function nextMoves(open: OpenStudy): Pick<Opened, "undo" | "redo"> {
-  return { undo: moveOf(open, open.line.undo.at(-1)), redo: moveOf(open, open.line.redo.at(-1)) };
 }
 
 export function closeOpen(context: Context): void {

@@ -3,6 +3,8 @@ import type { Command } from "../../src/study/commands.ts";
 import type { Change, ToldChange } from "../../src/study/history.ts";
 import { serviceWords } from "../../src/words/service.ts";
 import { ok, refused, type OpenStudy } from "./context.ts";
+import { giveWay } from "./in-slices.ts";
+import { oneAnswerOf } from "./one-answer.ts";
 
 /** More parts of a step than this say nothing more to somebody who reads of it. */
 export const partsToRead = 20;
@@ -27,21 +29,32 @@ export function toldChange(change: Change, most: number): ToldChange {
   };
 }
 
-/** The entry whose parts were asked for last, so that it is read from the file once. */
-const lastAsked = new WeakMap<OpenStudy, Change>();
+/** The entry written or asked for last, so that a large one is not read from the file at once again. */
+const lastKnown = new WeakMap<OpenStudy, Change>();
+
+/** Keeps an entry at hand: what was just written is what is asked for next. */
+export function rememberChange(open: OpenStudy, change: Change): void {
+  lastKnown.set(open, change);
+}
+
+/** An entry of the history, giving way while a large one is read; null where there is none that can be read. */
+export async function readChange(open: OpenStudy, seq: number): Promise<Change | null> {
+  const known = lastKnown.get(open);
+  return known?.seq === seq ? known : open.file.changeInSlices(seq, giveWay());
+}
 
 /** The next parts of an entry's command, from this place of its order. */
-export function changeParts(
+export async function changeParts(
   open: OpenStudy,
   seq: number,
   from: number,
-): Answer<OutputOf<"study.changeParts">> {
-  const known = lastAsked.get(open);
-  const change = known?.seq === seq ? known : open.file.change(seq);
+): Promise<Answer<OutputOf<"study.changeParts">>> {
+  const change = await readChange(open, seq);
   if (change?.command.do !== "together") return refused(serviceWords.historyPart);
-  lastAsked.set(open, change);
+  rememberChange(open, change);
   const { commands } = change.command;
-  const more = from + partsAtOnce < commands.length;
-  if (!more) lastAsked.delete(open);
-  return ok({ commands: commands.slice(from, from + partsAtOnce), more });
+  const some = oneAnswerOf(commands, from, partsAtOnce);
+  const more = from + some.length < commands.length;
+  if (!more) lastKnown.delete(open);
+  return ok({ commands: some, more });
 }

@@ -2,6 +2,7 @@ import { existsSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
+import { inSlices, toTheEnd } from "../../src/steps.ts";
 import type { Change } from "../../src/study/history.ts";
 import {
   emptyState,
@@ -13,8 +14,8 @@ import {
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
 import { readRecord } from "../../src/study/schema/read.ts";
-import { changeOf } from "./change-row.ts";
-import { chainHash, chainStart } from "./chain.ts";
+import { changeInSteps, changeOf } from "./change-row.ts";
+import { chainHash, chainStart, isWrittenInSteps } from "./chain.ts";
 import { copyStudy } from "./copy.ts";
 import { applicationId, formatVersion, migrations } from "./format.ts";
 import { throwAway } from "./files.ts";
@@ -24,6 +25,7 @@ import { openFault, openFaultWithin, probeFile } from "./probe.ts";
 import { strangePart } from "./schema-check.ts";
 import { putChange } from "./put-change.ts";
 import { atStep } from "./steps.ts";
+import { takeBack, transaction, type Work } from "./transaction.ts";
 import { upgradeStudy } from "./upgrade.ts";
 import { storageWords } from "../../src/words/storage.ts";
 
@@ -38,6 +40,12 @@ export interface Place {
   id: string;
 }
 
+/** An entry of the history with the records it touched. */
+export interface Entry {
+  change: Change;
+  touched: Place[];
+}
+
 /** An open study file. Every method that writes is durable when it returns, or changes nothing and says why. */
 export interface StudyFile {
   path: string;
@@ -49,12 +57,24 @@ export interface StudyFile {
   lastChange(): Change | null;
   /** null where there is no such entry, or none that can be read */
   change(seq: number): Change | null;
+  /** the same, giving way between the slices of a large one */
+  changeInSlices(seq: number, rest: () => Promise<void>): Promise<Change | null>;
   undoRows(): { seq: number; undoes: number | null; redoes: number | null }[];
   history(beforeSeq: number | null, limit: number): Change[];
   since(afterSeq: number): Change[];
   append(change: Change, touched: Place[], state: StudyState): Outcome<null>;
+  /**
+   * The same, giving way by `rest` between the slices of a large entry; it is one transaction all the same. Until this
+   * answers nothing else may be asked of the file but to close it: then nothing of the entry stays, and it answers null.
+   */
+  appendInSlices(
+    change: Change,
+    touched: Place[],
+    state: StudyState,
+    rest: () => Promise<void>,
+  ): Promise<Outcome<null> | null>;
   /** Several entries in one transaction: all of them or none. `state` is the one after the last. */
-  appendAll(steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null>;
+  appendAll(steps: Entry[], state: StudyState): Outcome<null>;
   drafts(): DraftRow[];
   keepDraft(draft: DraftRow, at: string): Outcome<null>;
   dropDraft(place: string): Outcome<null>;
@@ -65,7 +85,10 @@ export interface StudyFile {
   backUp(reason: BackupReason, now: string): Promise<Outcome<string>>;
   /** SQLite's own check, and the history's chain of hashes */
   inspect(): { integrity: string; chain: "whole" | "broken"; chainHead: string; changes: number };
-  /** gives the lock back; with a time, a copy is kept among the backups before that */
+  /**
+   * Gives the lock back; with a time, a copy is kept among the backups before that. An entry that is being written in
+   * slices is taken back.
+   */
   close(backUpAt?: string): void;
 }
 
@@ -163,20 +186,26 @@ function studyFileOn(
   notices: string[],
   release: () => void,
 ): StudyFile {
-  const one = (sql: string, ...values: (string | number)[]) => database.prepare(sql).get(...values) ?? null;
-  const all = (sql: string, ...values: (string | number)[]) => database.prepare(sql).all(...values);
+  // The one connection sees what it has not yet made durable: nobody reads in the middle of a step. Calls wait their turn
+  // until it is whole, so this is never asked of in use.
+  const prepared = (sql: string) => {
+    if (database.isTransaction) throw new Error("A step is being written.");
+    return database.prepare(sql);
+  };
+  const one = (sql: string, ...values: (string | number)[]) => prepared(sql).get(...values) ?? null;
+  const all = (sql: string, ...values: (string | number)[]) => prepared(sql).all(...values);
   // An older study that is only read keeps its older tables.
   const hasTouched = one("SELECT 1 AS yes FROM sqlite_schema WHERE name = 'touched'") !== null;
   // Rows as lists: a hundred thousand of them are read at once, and an object for each costs more than the reading.
   const rowsOf = (sql: string): SQLOutputValue[][] => {
-    const statement = database.prepare(sql);
+    const statement = prepared(sql);
     statement.setReturnArrays(true);
     return statement.all() as unknown as SQLOutputValue[][];
   };
   const born = readOnlyBecause === null ? statSync(path).ino : null;
 
   const headHash = () => {
-    const hash = one("SELECT hash FROM change ORDER BY seq DESC LIMIT 1")?.["hash"];
+    const hash = database.prepare("SELECT hash FROM change ORDER BY seq DESC LIMIT 1").get()?.["hash"];
     return typeof hash === "string" ? hash : chainStart;
   };
 
@@ -189,49 +218,55 @@ function studyFileOn(
     }
   };
 
+  let closed = false;
+  const ended = Promise.withResolvers<void>();
+
+  // Copies that are being made: SQLite lets a copy get no further while something is being written, so what takes several
+  // slices to write waits for them.
+  const copying = new Set<Promise<unknown>>();
+  const beside = <T>(copy: Promise<T>): Promise<T> => {
+    copying.add(copy);
+    void copy.finally(() => copying.delete(copy));
+    return copy;
+  };
+
   // What the history ended with when this file was last read or written here.
   let lastHash = headHash();
 
-  const write = (work: () => string | void): Outcome<null> => {
+  function* writing(work: Work): Generator<number, Outcome<null>> {
     if (readOnlyBecause) return bad(readOnlyBecause);
     if (vanished()) return bad(storageWords.open.vanished(basename(path)));
-    try {
-      database.exec("BEGIN IMMEDIATE");
-      try {
-        atStep("write: begun");
-        const refusal = work();
-        if (typeof refusal === "string") {
-          database.exec("ROLLBACK");
-          return bad(refusal);
-        }
-        atStep("write: before commit");
-        database.exec("COMMIT");
-        atStep("write: committed");
-      } catch (error) {
-        if (database.isTransaction) database.exec("ROLLBACK");
-        throw error;
-      }
-      return good(null);
-    } catch (error) {
-      return bad(openFault(error));
-    }
-  };
+    return yield* transaction(database, work);
+  }
 
-  const appendAll = (steps: { change: Change; touched: Place[] }[], state: StudyState): Outcome<null> => {
+  const write = (sql: string, ...values: string[]): Outcome<null> =>
+    toTheEnd(writing(() => void database.prepare(sql).run(...values)));
+
+  function* appending(steps: Entry[], state: StudyState): Generator<number, Outcome<null>> {
     let hash = lastHash;
-    const written = write(() => {
+    const written = yield* writing(function* () {
       if (headHash() !== lastHash) return storageWords.open.changedUnder(basename(path));
-      for (const { change, touched } of steps) hash = putChange(database, change, touched, state, hash);
-      return undefined;
+      for (const { change, touched } of steps)
+        hash = yield* putChange(database, change, touched, state, hash);
+      // While others were let in the file may have gone.
+      return vanished() ? storageWords.open.vanished(basename(path)) : undefined;
     });
     if (written.ok) lastHash = hash;
     return written;
-  };
+  }
 
   const lastChange = () => {
     const row = one("SELECT * FROM change ORDER BY seq DESC LIMIT 1");
     return row ? changeOf(row) : null;
   };
+  function* reading(seq: number): Generator<number, Change | null> {
+    try {
+      const row = one("SELECT * FROM change WHERE seq = ?", seq);
+      return row ? yield* changeInSteps(row) : null;
+    } catch {
+      return null;
+    }
+  }
   const undoRows = () =>
     rowsOf("SELECT seq, undoes, redoes FROM change ORDER BY seq").map(([seq, undoes, redoes]) => ({
       seq: Number(seq),
@@ -279,14 +314,8 @@ function studyFileOn(
       return storageWords.content.badHistory;
     },
     lastChange,
-    change(seq) {
-      try {
-        const row = one("SELECT * FROM change WHERE seq = ?", seq);
-        return row ? changeOf(row) : null;
-      } catch {
-        return null;
-      }
-    },
+    change: (seq) => toTheEnd(reading(seq)),
+    changeInSlices: (seq, rest) => inSlices(reading(seq), rest),
     undoRows,
     history: (beforeSeq, limit) =>
       all(
@@ -295,8 +324,15 @@ function studyFileOn(
         limit,
       ).map(changeOf),
     since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
-    append: (change, touched, state) => appendAll([{ change, touched }], state),
-    appendAll,
+    append: (change, touched, state) => toTheEnd(appending([{ change, touched }], state)),
+    async appendInSlices(change, touched, state, rest) {
+      if (copying.size > 0 && isWrittenInSteps(change))
+        await Promise.race([Promise.all(copying), ended.promise]);
+      return closed
+        ? null
+        : inSlices(appending([{ change, touched }], state), rest, { cancelled: () => closed });
+    },
+    appendAll: (steps, state) => toTheEnd(appending(steps, state)),
     historyOf: (kind, id, limit) =>
       hasTouched
         ? all(
@@ -318,18 +354,19 @@ function studyFileOn(
         }))
         .reverse(),
     keepDraft: (draft, at) =>
-      write(() => {
-        database
-          .prepare("INSERT OR REPLACE INTO draft (place, text, reason, at) VALUES (?, ?, ?, ?)")
-          .run(draft.place, draft.text, draft.reason, at);
-      }),
-    dropDraft: (place) =>
-      write(() => {
-        database.prepare("DELETE FROM draft WHERE place = ?").run(place);
-      }),
-    copyTo: (target, now) => copyStudy(database, target, now),
+      write(
+        "INSERT OR REPLACE INTO draft (place, text, reason, at) VALUES (?, ?, ?, ?)",
+        draft.place,
+        draft.text,
+        draft.reason,
+        at,
+      ),
+    dropDraft: (place) => write("DELETE FROM draft WHERE place = ?", place),
+    copyTo: (target, now) => beside(copyStudy(database, target, now)),
     backUp: (reason, now) =>
-      readOnlyBecause ? Promise.resolve(bad(readOnlyBecause)) : makeBackup(database, path, reason, now),
+      readOnlyBecause
+        ? Promise.resolve(bad(readOnlyBecause))
+        : beside(makeBackup(database, path, reason, now)),
     inspect() {
       const integrity = String(database.prepare("PRAGMA integrity_check").get()?.["integrity_check"]);
       let head = chainStart;
@@ -345,8 +382,12 @@ function studyFileOn(
       return { integrity, chain: whole ? "whole" : "broken", chainHead: head, changes };
     },
     close(backUpAt) {
+      closed = true;
+      ended.resolve();
+      // Before the closing, so that it is known: half of a step is nothing to keep among the backups.
+      const whole = takeBack(database);
       database.close();
-      if (backUpAt !== undefined && readOnlyBecause === null && !vanished())
+      if (whole && backUpAt !== undefined && readOnlyBecause === null && !vanished())
         keepBytes(path, "auto", backUpAt);
       release();
     },

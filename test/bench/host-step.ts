@@ -1,6 +1,6 @@
-// How long the host stands still while it applies and writes a step of 10,000 rows: how late it answers meanwhile.
+// How long the host stands still while it parses, applies and writes a step of 10,000 rows: how late it answers meanwhile.
 import { spawn } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -44,10 +44,26 @@ export interface HostStep {
   stillMs: number;
   /** the latest answer to a call that reads no study */
   callMs: number;
+  /** the host's processor time for all that, the answering too; null where the system does not tell */
+  processorMs: number | null;
 }
 
-/** Sends such a step to a host of its own and asks for a page, again and again, until it is acknowledged. */
-export async function timeHostStep(root: string): Promise<HostStep> {
+/** The processor time a process has taken so far, where this system tells (Linux, whose ticks are 10 ms); else null. */
+function processorMsOf(processId: number): number | null {
+  try {
+    const text = readFileSync(`/proc/${processId}/stat`, "utf8");
+    const fields = text.slice(text.lastIndexOf(")") + 2).split(" ");
+    return (Number(fields[11]) + Number(fields[12])) * 10;
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Sends such a step to a host of its own and asks for a page, again and again, until it is acknowledged. With `alone`
+ * nothing is asked meanwhile, which tells how long the step itself takes.
+ */
+export async function timeHostStep(root: string, alone = false): Promise<HostStep> {
   const folder = mkdtempSync(join(tmpdir(), "flocwright-step-"));
   const path = join(folder, "step.flocwright");
   writeDemo(path, demoCommands, new Date().toISOString());
@@ -79,7 +95,7 @@ export async function timeHostStep(root: string): Promise<HostStep> {
     let under = true;
     const latest = async (ask: () => Promise<unknown>): Promise<number> => {
       let most = 0;
-      while (under) {
+      while (under && !alone) {
         const asked = performance.now();
         await ask();
         most = Math.max(most, performance.now() - asked);
@@ -87,6 +103,7 @@ export async function timeHostStep(root: string): Promise<HostStep> {
       }
       return most;
     };
+    const before = processorMsOf(host.pid!);
     const start = performance.now();
     const stepped = call("study.apply", body, { "x-flocwright-opening": value.opening }).finally(
       () => (under = false),
@@ -96,7 +113,9 @@ export async function timeHostStep(root: string): Promise<HostStep> {
     const answer = await stepped;
     const wholeMs = performance.now() - start;
     if (!answer.ok) throw new Error(answer.message);
-    return { wholeMs, stillMs: await still, callMs: await calls };
+    const after = processorMsOf(host.pid!);
+    const processorMs = before === null || after === null ? null : after - before;
+    return { wholeMs, stillMs: await still, callMs: await calls, processorMs };
   } finally {
     host.kill("SIGTERM");
     await new Promise((resolve) => host.once("exit", resolve));
@@ -105,4 +124,7 @@ export async function timeHostStep(root: string): Promise<HostStep> {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href)
-  console.log(JSON.stringify(await timeHostStep(join(import.meta.dirname, "..", ".."))));
+  for (const alone of [false, true])
+    console.log(
+      JSON.stringify({ alone, ...(await timeHostStep(join(import.meta.dirname, "..", ".."), alone)) }),
+    );

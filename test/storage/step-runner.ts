@@ -7,6 +7,8 @@ import { writeDemo } from "../../main/service/standalone.ts";
 import { openStudyFile } from "../../main/storage/study-file.ts";
 import { watchSteps } from "../../main/storage/steps.ts";
 import { demoCommands } from "../../src/study/demo.ts";
+import { importOf } from "../bench/host-step.ts";
+import { importedJars } from "./imported.ts";
 
 const [action, path, at] = process.argv.slice(2) as [string, string, string | undefined];
 const dieAt = at === undefined ? Infinity : Number(at);
@@ -48,6 +50,18 @@ if (action === "create") {
       command: { do: "set", kind: "jar", id: "jar-1-04", fields: { syringeAMl: 12.3 } },
       afterSeq: opened.value.seq,
       by: "",
+    });
+    if (answer.ok) writeSync(1, "acknowledged\n");
+  } else if (action === "import") {
+    // However quick the machine is, every slice has lasted long enough to give way after it.
+    let clock = 0;
+    performance.now = () => (clock += 1000);
+    watch();
+    const answer = await call("study.apply", {
+      command: { do: "together", label: "many", commands: importOf(importedJars) },
+      afterSeq: opened.value.seq,
+      by: "",
+      brief: true,
     });
     if (answer.ok) writeSync(1, "acknowledged\n");
   } else if (action === "backup") {

@@ -5,7 +5,7 @@ import { app, dialog, ipcMain, protocol, session, type BrowserWindow } from "ele
 import { version } from "../../../package.json";
 import { createDispatcher } from "../../dispatch.ts";
 import { recentFileName } from "../../service/recent.ts";
-import { closeContext, createContext, openAtStart, speakFirst } from "../../service.ts";
+import { closeContext, createContext, inTurn, openAtStart, speakFirst } from "../../service.ts";
 import { loadPages } from "../loopback/pages.ts";
 import { guardContents, guardSession } from "./guards.ts";
 import { setMenu } from "./menu.ts";
@@ -59,9 +59,11 @@ async function openNamed(path: string): Promise<void> {
       return;
     }
   }
-  const opened = openAtStart(context, path);
+  const shown = window;
+  const opened = await inTurn(context, () => openAtStart(context, path));
   if (!opened.ok) dialog.showErrorBox(hostWords.notOpened, opened.message);
-  else if (window) await loadHome(window);
+  // The window that comes with the start loads its screens itself.
+  else if (shown && window) await loadHome(window);
 }
 
 /** Answers a page's call; the menu follows the language that a page chose. */
