@@ -1,0 +1,3 @@
+/** The polymer whose computed columns, its dose and that as supplied, stand behind a typed column. */
+export const computedAfter = (key: string): "A" | "B" | null =>
+  key === "syringeA" ? "A" : key === "syringeB" ? "B" : null;
