@@ -1,12 +1,24 @@
-import { nextTask } from "../worker/next-task.ts";
+import { drawnCurve } from "../../src/report/curve-points.ts";
+import { slicer, nextTask } from "../worker/next-task.ts";
 import { useChain } from "./chain.ts";
 import { useDoseLine } from "./dose-line.ts";
+import { useGuide } from "./guide.ts";
 
-/** Works out the choice among the doses and the one looked at before a room shows them, in a task between the two. */
+/**
+ * Works out what the rooms of curves and doses show before one of them is made, in tasks of their own. Each is read once:
+ * what follows from the study is kept until that moves.
+ */
 export async function choiceReady(): Promise<void> {
+  const chain = useChain();
   await nextTask();
-  // Read once: what follows from the study is kept until that moves.
-  void useChain().choice;
+  void chain.choice;
   void useDoseLine().dose;
+  await nextTask();
+  useGuide().lackOf("curve");
+  const rest = slicer();
+  for (const working of chain.workings) {
+    drawnCurve(working);
+    await rest();
+  }
   await nextTask();
 }
