@@ -37,7 +37,10 @@ export async function threadTasks(page: Page, work: () => Promise<void>): Promis
   return tasksOf(traceEvents);
 }
 
-/** The whole tasks among a trace's events, on threads that show a page. */
+/**
+ * The whole tasks among a trace's events, on threads that show a page: also those of a frame that the browser gives a
+ * process of its own, which the list of long tasks of the page around it does not tell.
+ */
 function tasksOf(events: TraceEvent[]): ThreadTask[] {
   const threadOf = ({ pid, tid }: TraceEvent) => `${pid} ${tid}`;
   const screens = new Set(
