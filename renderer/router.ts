@@ -24,6 +24,13 @@ export const router = createRouter({
   ],
 });
 
+// Working the choice out and making the room that shows it would together keep the screen still.
+router.beforeResolve(async ({ name }) => {
+  if (name !== "curves" && name !== "dose") return;
+  const { choiceReady } = await import("./stores/choice-ready.ts");
+  await choiceReady();
+});
+
 router.beforeEach((to) => {
   const { isOpen } = useStudy();
   if (to.name === "library") return true;

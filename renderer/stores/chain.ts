@@ -5,6 +5,7 @@ import { decisionChain } from "../../src/study/derive/decision.ts";
 import { seriesChain, seriesChainInSteps } from "../../src/study/derive/jars.ts";
 import { analyseRows, analyseRowsInSteps } from "../../src/study/derive/points.ts";
 import { askFits } from "../worker/client.ts";
+import { nextTask } from "../worker/next-task.ts";
 import { sameQuestion, type Question } from "../worker/question.ts";
 import type { FitAnswer, FitExtras } from "../worker/messages.ts";
 import type * as farChain from "./far-chain.ts";
@@ -75,15 +76,24 @@ export const useChain = defineStore("chain", () => {
   /** what the jar behind a row of the analysis is called */
   const jarOfRow = (row: number) => rowJars.value.get(row) ?? String(row);
 
-  watch(
-    [series, () => format.mark, () => format.system],
-    ([chain, mark, system]) => {
-      const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
-      rowJars.value = labels;
-      ask({ rows, labels: [...labels], mark, system, name: chain?.series.label ?? "" });
-    },
-    { immediate: true },
-  );
+  function askAnew(): void {
+    const chain = series.value;
+    const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
+    rowJars.value = labels;
+    const { mark, system } = format;
+    ask({ rows, labels: [...labels], mark, system, name: chain?.series.label ?? "" });
+  }
+  // Asking copies every row of the series: the edit is shown first, and edits in one task ask once.
+  let askingSoon = false;
+  async function askSoon(): Promise<void> {
+    if (askingSoon) return;
+    askingSoon = true;
+    await nextTask();
+    askingSoon = false;
+    askAnew();
+  }
+  askAnew();
+  watch([series, () => format.mark, () => format.system], askSoon);
 
   const choice = computed(() =>
     far.value && study.state && series.value && workings.value.length > 0

@@ -5,6 +5,7 @@ import { chanceToMiss } from "../../src/choice/miss.ts";
 import type { RuleResult } from "../../src/choice/rules.ts";
 import { normalFrom, seededRandom } from "../../src/curve/random.ts";
 import { targetsOf, type ChoiceChain } from "../../src/study/derive/choice.ts";
+import { nextTask } from "../worker/next-task.ts";
 import { useChain } from "./chain.ts";
 import { useDoseLine } from "./dose-line.ts";
 import { useStudy } from "./study.ts";
@@ -57,6 +58,8 @@ export const useRuleWork = defineStore("rule-work", () => {
           savings.value = new Map(saved);
         }
         if (limits.length === 0) continue;
+        if (today !== null) await nextTask();
+        if (chain.choice !== choice) return;
         const chancesNow = chanceToMiss({
           dose: rule.dose,
           limits,

@@ -1,6 +1,7 @@
 import type { Opened } from "../../src/contract.ts";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import type { Kind, StudyState } from "../../src/study/schema/records.ts";
+import { growingTable } from "../../src/study/tables.ts";
 import { bindTo, call } from "../client.ts";
 import { slicer } from "../worker/next-task.ts";
 
@@ -24,19 +25,22 @@ export async function wholeStudy(opened: Opened): Promise<Outcome<Opened>> {
   }
 }
 
+/** The fields by whose records those of a large table are looked for. */
+const parents: Partial<Record<Kind, string[]>> = { jar: ["seriesId"], reading: ["jarId"] };
+
 async function fill(
   state: StudyState,
   { later, seq }: Opened,
 ): Promise<{ ok: true } | { ok: false; code: string; message: string }> {
-  const tables = state as unknown as Record<Kind, Record<string, object>>;
+  const tables = state as unknown as Record<Kind, object>;
   const rest = slicer();
   for (const kind of later) {
-    const table: Record<string, object> = {};
+    const { table, add } = growingTable(parents[kind] ?? []);
     tables[kind] = table;
     for (let from = 0, more = true; more;) {
       const part = await call("study.records", { kind, seq, from });
       if (!part.ok) return part;
-      for (const record of part.value.records) table[record.id] = record;
+      add(part.value.records);
       from += part.value.records.length;
       ({ more } = part.value);
       await rest();

@@ -1,5 +1,6 @@
 import type { ResponseWorking } from "../curve/analyse-types.ts";
 import { meanAt, meanBand, predictionBand } from "../curve/bands.ts";
+import type { Fit } from "../curve/fit.ts";
 
 const curveSteps = 120;
 const predictionSteps = 60;
@@ -28,9 +29,17 @@ export interface DrawnCurve {
 
 const nothing: DrawnCurve = { tested: null, curve: [], prediction: [], beyond: [] };
 
-/** The points of a response's fitted curve; all empty where no fit converged. */
+const known = new WeakMap<Fit, DrawnCurve>();
+
+/** The points of a response's fitted curve; all empty where no fit converged. Several charts of one fit share them. */
 export function drawnCurve({ fit }: ResponseWorking): DrawnCurve {
   if (!fit || fit.report.status !== "converged") return nothing;
+  const drawn = known.get(fit) ?? pointsOf(fit);
+  known.set(fit, drawn);
+  return drawn;
+}
+
+function pointsOf(fit: Fit): DrawnCurve {
   const { low, high } = fit.problem.range;
   const from = fit.model.definedAtZero ? low : Math.max(low, high / 1000);
   const doses = (start: number, end: number, steps: number) =>

@@ -43,6 +43,38 @@ export function noteOrigin(before: Table, next: Table, ids: readonly string[]): 
   keyLists.set(next, added.length > 0 ? [...left, ...added] : left);
 }
 
+/**
+ * A table that grows part by part until it is whole. Its ids are remembered as they come and its records put under their
+ * parents, the records that these fields name, so that nothing goes through all of it once it is there.
+ */
+export function growingTable<T extends { id: string }>(
+  fields: readonly string[],
+): { table: Table<T>; add(records: readonly T[]): void } {
+  const table: Record<string, T> = {};
+  const keys: string[] = [];
+  const ofTable = new Map(fields.map((field) => [field, new Map<string, T[]>()]));
+  keyLists.set(table, keys);
+  indexes.set(table, ofTable);
+  return {
+    table,
+    add(records) {
+      for (const record of records) {
+        table[record.id] = record;
+        keys.push(record.id);
+        for (const [field, lists] of ofTable) putUnder(lists, parentOf(record, field), record);
+      }
+    },
+  };
+}
+
+/** Adds a record to those of its parent, where it has one. */
+function putUnder<T>(lists: Map<string, T[]>, parent: unknown, record: T): void {
+  if (typeof parent !== "string") return;
+  const list = lists.get(parent);
+  if (list) list.push(record);
+  else lists.set(parent, [record]);
+}
+
 const parentOf = (record: object | undefined, field: string) =>
   record === undefined ? undefined : (record as Record<string, unknown>)[field];
 
@@ -50,11 +82,7 @@ function buildIndex(table: Table, field: string): Children<object> {
   const lists = new Map<string, object[]>();
   for (const key of keysOf(table)) {
     const record = table[key]!;
-    const parent = parentOf(record, field);
-    if (typeof parent !== "string") continue;
-    const list = lists.get(parent);
-    if (list) list.push(record);
-    else lists.set(parent, [record]);
+    putUnder(lists, parentOf(record, field), record);
   }
   return lists;
 }

@@ -187,3 +187,46 @@ test("running: laps, a re-read, a jar left out, dry masses the next day", async 
   await expect(details.getByText("cake dish 8.2, 63, 19.8 g: 21.2 %", { exact: true })).toBeVisible();
   await expect(details.getByRole("img", { name: /Drained from jar 1: 80 mL at/ })).toBeVisible();
 });
+
+test("a long table comes a few rows a task, and an edit touches its own row only", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("rows.flocwright", true);
+  await page.goto(host.url);
+  await expect(room(page, "Bench")).toContainText("13 jars");
+  await page.evaluate(() => {
+    const batches: number[] = [];
+    Object.assign(window, { rowBatches: batches });
+    new MutationObserver((changes) => {
+      const added = changes.flatMap(({ addedNodes }) => [...addedNodes]);
+      const rows = added.flatMap((node) =>
+        node instanceof Element
+          ? [...(node.matches("tr[data-row]") ? [node] : []), ...node.querySelectorAll("tr[data-row]")]
+          : [],
+      );
+      if (rows.length > 0) batches.push(new Set(rows).size);
+    }).observe(document.getElementById("room")!, { childList: true, subtree: true });
+  });
+  await room(page, "Bench").click();
+  await expect(page.locator("tr[data-row]")).toHaveCount(13);
+  const batches = await page.evaluate(() => (window as unknown as { rowBatches: number[] }).rowBatches);
+  expect(batches.reduce((sum, rows) => sum + rows, 0)).toBe(13);
+  expect(Math.max(...batches)).toBeLessThanOrEqual(4);
+
+  // What Vue went through shows in the document only where something differs, so each row tells of its own changes.
+  await cell(page, 4, "turbidity").fill("77");
+  await page.evaluate(() => {
+    const touched = new Set<string>();
+    Object.assign(window, { touchedRows: touched });
+    const look = { childList: true, subtree: true, characterData: true, attributes: true };
+    for (const row of document.querySelectorAll<HTMLElement>("tr[data-row]"))
+      new MutationObserver(() => touched.add(row.dataset["row"]!)).observe(row, look);
+  });
+  const row = await cell(page, 4, "turbidity").evaluate((input) => input.closest("tr")!.dataset["row"]);
+  await page.keyboard.press("Tab");
+  await expect(page.getByText("saved", { exact: false }).first()).toBeVisible();
+  await expect
+    .poll(() => page.evaluate(() => [...(window as unknown as { touchedRows: Set<string> }).touchedRows]))
+    .toEqual([row]);
+});

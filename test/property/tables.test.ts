@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { applyCommand, type Command, type SimpleCommand } from "../../src/study/commands.ts";
 import { emptyState, type RecordOf, type StudyState } from "../../src/study/schema/records.ts";
-import { childrenOf, copyTable } from "../../src/study/tables.ts";
+import { childrenOf, copyTable, growingTable, keysOf } from "../../src/study/tables.ts";
 import { demoCommands } from "../../src/study/demo.ts";
 
 /** A study with more jars than the size from which tables are copied and indexed the quick way. */
@@ -134,4 +134,29 @@ test("a copied table is the same table, and changing the copy leaves the first a
   expect(copy).toEqual(start.jar);
   delete copy["many-3"];
   expect(Object.hasOwn(start.jar, "many-3")).toBe(true);
+});
+
+test("a table that came in parts is the table that came whole, and nothing goes through it again to find what hangs on a record", () => {
+  const all = Object.values(start.jar);
+  let reads = 0;
+  const counted = all.map((jar) =>
+    Object.defineProperty({ ...jar }, "seriesId", {
+      enumerable: true,
+      get: () => {
+        reads += 1;
+        return jar.seriesId;
+      },
+    }),
+  );
+  const { table, add } = growingTable<(typeof all)[number]>(["seriesId"]);
+  for (let from = 0; from < counted.length; from += 100) add(counted.slice(from, from + 100));
+  expect(reads).toBe(all.length);
+  const found = Object.keys(start.series).map((id) => childrenOf(table, "seriesId", id).map((jar) => jar.id));
+  expect(reads).toBe(all.length);
+  expect(found).toEqual(
+    Object.keys(start.series).map((id) => all.filter((jar) => jar.seriesId === id).map((jar) => jar.id)),
+  );
+  expect(found.flat()).toHaveLength(all.length);
+  expect(keysOf(table)).toEqual(Object.keys(start.jar));
+  expect(table).toEqual(start.jar);
 });

@@ -35,12 +35,11 @@ export function useGridKeys(
         }
       : null,
   );
-  const isChosen = (row: number, column: string) =>
-    bounds.value !== null &&
-    bounds.value.column === column &&
-    bounds.value.low !== bounds.value.high &&
-    row >= bounds.value.low &&
-    row <= bounds.value.high;
+  /** The column in which a row's cell is among those chosen together; null where it is not, or is the only one. */
+  const chosenIn = (row: number) => {
+    const run = bounds.value;
+    return run && run.low !== run.high && row >= run.low && row <= run.high ? run.column : null;
+  };
 
   function placeOf(target: EventTarget | null): Place | null {
     const cell = target instanceof HTMLElement ? target.closest<HTMLElement>("[data-column]") : null;
@@ -197,5 +196,5 @@ export function useGridKeys(
     if (place) void focusCell({ ...place, row: place.row + 1 });
   }
 
-  return { onKey, onPaste, onCopy, onAccepted, focusCell, isChosen, said, refusal };
+  return { onKey, onPaste, onCopy, onAccepted, focusCell, chosenIn, said, refusal };
 }
