@@ -89,8 +89,8 @@ describe("report", () => {
     });
     const page = readFileSync(join(folder, "r.html"), "utf8");
     expectSelfContained(page);
-    // seven responses and the drift watch of cake and filtrate
-    expect(page.match(/<svg /g)).toHaveLength(9);
+    // seven responses with five residuals and four slices, limits, cost, the pump and the drift of cake and filtrate
+    expect(page.match(/<svg /g)).toHaveLength(21);
     const { historyHead } = JSON.parse(verb("inspect", "d.flocwright").out) as { historyHead: string };
     expect(page).toContain(historyHead.replace(/(.{8})(?=.)/g, "$1 "));
     expect(readFileSync(join(folder, "d.flocwright")).equals(before)).toBe(true);
