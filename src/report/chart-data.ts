@@ -35,6 +35,19 @@ function plantPoints(
   });
 }
 
+const productOf = (chain: SeriesChain, letter: "a" | "b") =>
+  (letter === "a" ? chain.stockA : chain.stockB)?.product.id;
+
+/** Whether any plant run stands on a bench curve of a series. */
+export function runsOnCurves(chain: SeriesChain, letter: "a" | "b", runs: RunChain[]): boolean {
+  const productId = productOf(chain, letter);
+  return responseSpecs.some(
+    ({ name }) =>
+      plantPoints(runs, name, productId).length > 0 &&
+      chain.jars.some(({ responses }) => (responses[name] ?? []).length > 0),
+  );
+}
+
 /** One printed chart for each response that was read, in the same data the screens draw: doses in kg/t active. */
 export function printedCharts(
   chain: SeriesChain,
@@ -64,7 +77,10 @@ export function printedCharts(
     return points.length > 0 ? [{ spec, points }] : [];
   });
   const doses = all.flatMap(({ points }) => points.map(({ dose }) => dose));
-  const doseHigh = doseEnd([...doses, marks.approved ?? 0, marks.present ?? 0]);
+  const productId = productOf(chain, letter);
+  const plant = new Map(all.map(({ spec }) => [spec.name, plantPoints(runs, spec.name, productId)]));
+  const runDoses = [...plant.values()].flat().map(({ dose }) => dose);
+  const doseHigh = doseEnd([...doses, ...runDoses, marks.approved ?? 0, marks.present ?? 0]);
   return all.map(({ spec, points }) => {
     const working = workings.find(({ analysis }) => analysis.name === spec.name) ?? null;
     const verdict = working?.analysis.verdict;
@@ -81,7 +97,7 @@ export function printedCharts(
       doseLow: 0,
       doseHigh,
       points,
-      plant: plantPoints(runs, spec.name, (letter === "a" ? chain.stockA : chain.stockB)?.product.id),
+      plant: plant.get(spec.name)!,
       ...(working ? drawnCurve(working) : { tested: null, curve: [], prediction: [], beyond: [] }),
       preview: [],
       limit: bar ? { value: bar.limit.value, side: bar.limit.side, label: bar.limit.words } : null,

@@ -1,6 +1,7 @@
 import type { RuleResult } from "../choice/rules.ts";
 import { limitsOf } from "../study/derive/choice.ts";
 import type { RecordOf, StudyState } from "../study/schema/records.ts";
+import { costFigure, limitsFigure } from "./choice-plots.ts";
 import { markup, type Markup } from "./markup.ts";
 import { draws, missChance, savingOf, seed } from "./rule-chances.ts";
 import type { SeriesReport } from "./series-report.ts";
@@ -14,7 +15,9 @@ export function choiceSection(state: StudyState, one: SeriesReport, words: Paper
   const currency = state.study["study"]?.currency ?? "";
   return markup`<h3>${doseReportWords.choice}</h3>
 ${limitsBlock(one, words)}
+${limitsFigure(one, words)}
 ${one.pair ? pairBlock(one, words, currency) : rulesBlock(one, words, currency)}
+${costFigure(one, currency, words)}
 ${decisionsBlock(state, one, words)}`;
 }
 

@@ -1,4 +1,5 @@
-import type { CostParts } from "../choice/cost.ts";
+import { costAt, type CostInput, type CostParts } from "../choice/cost.ts";
+import type { Span } from "../choice/limits.ts";
 import { doseRoomWords } from "../words/dose-room.ts";
 import type { Plot } from "./plot.ts";
 
@@ -10,6 +11,17 @@ export interface CostPlotWords {
   /** a dose and a cost with their units */
   dose(shown: number): string;
   money(value: number | null): string;
+}
+
+/** one step more has a sample at either end */
+export const costSteps = 60;
+
+/** What every dose tested costs, in kg/t. */
+export function costSamples(tested: Span, cost: CostInput): ({ dose: number } & CostParts)[] {
+  return Array.from({ length: costSteps + 1 }, (_, i) => {
+    const dose = tested.low + ((tested.high - tested.low) * i) / costSteps;
+    return { dose, ...costAt(dose, cost) };
+  });
 }
 
 /** The cost of a tonne of dry solids against dose, one part upon the other; doses in the unit they are shown in. */

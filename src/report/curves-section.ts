@@ -3,6 +3,7 @@ import { responseWords } from "../responses/registry.ts";
 import type { FitReport } from "../curve/types.ts";
 import type { SurfaceReport } from "../curve/surface.ts";
 import { warningWords } from "../words/warnings.ts";
+import { residualsBlock, slicesBlock } from "./fit-plots.ts";
 import { printedCharts } from "./chart-data.ts";
 import { chartLegend, doseChart } from "./dose-chart.ts";
 import { markup, type Markup } from "./markup.ts";
@@ -47,7 +48,7 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
 ${chart && markup`<figure>${doseChart(chart, (value) => words.number(value, 3))}<figcaption>${chartLegend(chart)}</figcaption></figure>`}</div>
 ${warningLines(response)}
 ${modelTable(response, words)}</section>`;
-  })}`;
+  })}${residualsBlock(one, words)}`;
 }
 
 /** The dose of a verdict in US customary units, since its sentence tells it in metric ones. */
@@ -158,6 +159,7 @@ function surfaceBlock(one: SeriesReport, response: ResponseAnalysis, words: Pape
   return markup`<section><div class="whole"><h4>${label}</h4><p>${verdict.sentence}${usWords(response, words)}</p>
 <figure>${inlineSvg(pairDrawing(chart, (value) => words.number(value, 3)))}<figcaption>${doseReportWords.surface.legend(label)}</figcaption></figure></div>
 ${warningLines(response)}
+${slicesBlock(one, response, fitted, words)}
 ${surface ? surfaceTable(surface, words) : markup`<p class="gap">${doseReportWords.surface.none}</p>`}</section>`;
 }
 

@@ -1,6 +1,6 @@
 import { axis, type Axis } from "./axis.ts";
 import { endLabels, isLog, spread, untested, valueEnds } from "./dose-axes.ts";
-import { inlineSvg, type Drawing } from "./drawing.ts";
+import { inlineSvg, paperSize, type Drawing } from "./drawing.ts";
 import { markup, type Markup } from "./markup.ts";
 import { footRoom, frameShapes, halo, numbered, px, shapesMarkup } from "./shapes.ts";
 import { chartWords } from "../words/charts.ts";
@@ -41,10 +41,10 @@ export interface PrintedChart {
   marks: { dose: number; label: string; strong: boolean }[];
 }
 
-const width = 660;
-const height = 250;
-const left = 64;
-const right = width - 84;
+const { width } = paperSize;
+const height = 220;
+const left = 60;
+const right = width - 82;
 const top = 34;
 const bottom = height - footRoom;
 
@@ -95,8 +95,8 @@ export function doseChart(chart: PrintedChart, number: (value: number) => string
   return inlineSvg(doseDrawing(chart, number));
 }
 
-/** width of one letter of the smallest text, roughly */
-const letterWidth = 4.8;
+/** width of one letter, roughly */
+const letterWidth = 5.4;
 
 /** Where no jar was, the paper is hatched by thin uprights and, where there is room, says so. */
 function untestedParts(chart: PrintedChart, x: Axis): Markup[] {
@@ -106,7 +106,7 @@ function untestedParts(chart: PrintedChart, x: Axis): Markup[] {
     const uprights = Array.from({ length: Math.floor((to - from) / 5) }, (_, i) => from + 3 + i * 5);
     return markup`<g stroke="#bbb" stroke-width="0.6">${uprights.map((at) => markup`<path d="M${px(at)} ${px(top)}V${px(bottom)}"/>`)}</g>${
       to - from > says.length * letterWidth &&
-      markup`<text x="${px((from + to) / 2)}" y="${px(bottom - 6)}" text-anchor="middle" font-size="10" ${halo}>${says}</text>`
+      markup`<text x="${px((from + to) / 2)}" y="${px(bottom - 6)}" text-anchor="middle" ${halo}>${says}</text>`
     }`;
   });
 }
@@ -116,11 +116,11 @@ function lineNames(chart: PrintedChart, inside: (value: number) => number): Mark
   const names = endLabels(chart);
   const at = spread(
     names.map(({ value }) => inside(value)),
-    12,
+    13,
     top + 4,
     bottom,
   );
-  return markup`${names.map(({ text }, i) => markup`<text x="${px(right + 5)}" y="${px(at[i]! + 4)}" font-size="10">${text}</text>`)}`;
+  return markup`${names.map(({ text }, i) => markup`<text x="${px(right + 5)}" y="${px(at[i]! + 4)}">${text}</text>`)}`;
 }
 
 function band(chart: PrintedChart, x: Axis, inside: (value: number) => number): Markup | null {
@@ -197,7 +197,7 @@ function jar(
       ? markup`<circle cx="${px(x)}" cy="${px(y)}" r="4" fill="${fill}" stroke="#000"/>`
       : markup`<rect x="${px(x - 4)}" y="${px(y - 4)}" width="8" height="8" fill="${fill}" stroke="#000"/>`;
   const beside = index % 2 === 0 ? 7 : -7;
-  return markup`${shape}<text x="${px(x + beside)}" y="${px(y - 5)}" text-anchor="${beside > 0 ? "start" : "end"}" font-size="9" ${halo}>${point.leftOut ? chartWords.jarOut(point.label) : point.label}</text>`;
+  return markup`${shape}<text x="${px(x + beside)}" y="${px(y - 5)}" text-anchor="${beside > 0 ? "start" : "end"}" ${halo}>${point.leftOut ? chartWords.jarOut(point.label) : point.label}</text>`;
 }
 
 // Runs crowd around one dose, so their names are told on pointing at them and in their own table.

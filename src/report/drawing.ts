@@ -10,15 +10,24 @@ export interface Drawing {
   body: Markup;
 }
 
+/**
+ * Sizes of drawings as they are printed. Their units are points: as wide as the text of a page of A4, or as half of it,
+ * so that the letters of a drawing are as large on paper as it says.
+ */
+export const paperSize = { width: 536, height: 206 };
+export const halfSize = { width: 262, height: 156 };
+/** letters on paper, in points */
+const letters = "11";
+
 /** A drawing within a page. */
 export function inlineSvg({ width, height, label, body }: Drawing): Markup {
-  return markup`<svg viewBox="0 0 ${String(width)} ${String(height)}" role="img" aria-label="${label}" font-size="11" fill="#000">
+  return markup`<svg viewBox="0 0 ${String(width)} ${String(height)}" role="img" aria-label="${label}" font-size="${letters}" fill="#000">
 ${body}
 </svg>`;
 }
 
 const foot = 34;
-const lineLength = 118;
+const lineLength = 96;
 
 /** Long text on several lines, broken between words. */
 function lines(text: string): string[] {
@@ -43,7 +52,7 @@ export function svgFile(drawing: Drawing, title: string, source: string): string
   const whole = height + head + foot + (said.length - 1) * 12;
   return `<?xml version="1.0" encoding="UTF-8"?>
 ${
-  markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(width)} ${String(whole)}" width="${String(width)}" height="${String(whole)}" role="img" aria-labelledby="title desc" font-family="'Source Sans 3', 'Noto Sans', Arial, 'Liberation Sans', sans-serif" font-size="11" fill="#000">
+  markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(width)} ${String(whole)}" width="${String(width)}" height="${String(whole)}" role="img" aria-labelledby="title desc" font-family="'Source Sans 3', 'Noto Sans', Arial, 'Liberation Sans', sans-serif" font-size="${letters}" fill="#000">
 <title id="title">${title}</title>
 <desc id="desc">${chartWords.file.described(label, source)}</desc>
 <rect width="100%" height="100%" fill="#fff"/>

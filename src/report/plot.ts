@@ -1,7 +1,7 @@
 import { chartWords } from "../words/charts.ts";
 import { axis, type Axis } from "./axis.ts";
 import { spread } from "./dose-axes.ts";
-import type { Drawing } from "./drawing.ts";
+import { paperSize, type Drawing } from "./drawing.ts";
 import {
   footRoom,
   frameShapes,
@@ -35,8 +35,8 @@ export interface Plot {
   bands?: { look: Look; name: string; points: { x: number; low: number; high: number }[] }[];
   levels?: { look: Look; name: string; value: number }[];
   lines?: { look: Look; name: string; points: { x: number; y: number }[] }[];
-  /** an upright, named at its top */
-  uprights?: { x: number; name: string }[];
+  /** uprights, each named at its top, one name under the other */
+  uprights?: { x: number; name: string; look?: "here" | "today" }[];
   points?: { x: number; y: number; look: "point" | "spare" | "signal"; name: string; says: string }[];
   /** places along a line that are worth reading out though no mark stands there */
   readings?: Reading[];
@@ -57,24 +57,33 @@ export interface PlotPicture {
   readings: Reading[];
 }
 
+/** How large a plot is drawn; `left` and `right` are the room beside its plate, where that is not left to the plot. */
+export interface PlotSize {
+  width: number;
+  height: number;
+  left?: number;
+  right?: number;
+}
+
 /** width of one letter, roughly */
 const letter = 6;
-/** what stands left of the plate, in user units, in every plot */
+/** what stands left of the plate, in user units, in every plot that does not say otherwise */
 const plotLeft = 64;
 const roomAbove = 28;
 const namesApart = 13;
 /** room that a number takes along each axis */
-const tickRoom = { across: 42, up: 20 };
+const tickRoom = { across: 32, up: 20 };
 const fewestTicks = 3;
 /** share of the width that names may take beside the plate; longer ones stand in it */
 const mostBeside = 0.28;
-/** how far under its line a name stands that has no room beside the plate */
+/** how far under its line a name stands that has no room beside the plate; a level's stands on it */
 const belowLine = 36;
+const onLevel = -5;
 
-/** Places every piece of a plot within a width and a height; `right` is the room for names beside the plate. */
+/** Places every piece of a plot within its size. */
 export function plotPicture(
   plot: Plot,
-  { width, height, right }: { width: number; height: number; right?: number },
+  { width, height, left = plotLeft, right }: PlotSize,
   number: (value: number) => string,
 ): PlotPicture {
   const named = namesOf(plot);
@@ -82,7 +91,7 @@ export function plotPicture(
   const beside = right ?? longest * letter + 12;
   const inside = right === undefined && (longest === 0 || beside > width * mostBeside);
   const place: Place = {
-    left: plotLeft,
+    left,
     right: width - (inside ? 16 : beside),
     top: roomAbove,
     bottom: height - footRoom,
@@ -128,12 +137,12 @@ export function plotPicture(
         d: `M${points.map((point) => `${px(x.at(point.x))} ${px(y.at(point.y))}`).join("L")}`,
         look,
       })),
-      ...(plot.uprights ?? []).flatMap((one) => uprightShapes(one, x, place)),
+      ...(plot.uprights ?? []).flatMap((_, i) => uprightShapes(plot.uprights!, i, x, place, width)),
       ...(plot.points ?? []).flatMap((point) => pointShapes(point, x, y, place)),
-      ...named.map(({ name }, i): Shape => ({
+      ...named.map(({ name, level }, i): Shape => ({
         kind: "text",
         ...(inside
-          ? { x: place.right - 4, y: Math.min(place.bottom - 4, at[i]! + belowLine) }
+          ? { x: place.right - 4, y: Math.min(place.bottom - 4, at[i]! + (level ? onLevel : belowLine)) }
           : { x: place.right + 6, y: at[i]! + 4 }),
         text: name,
         look: "name",
@@ -147,10 +156,14 @@ export function plotPicture(
 }
 
 /** The plot as it is printed and saved. */
-export function plotDrawing(plot: Plot, number: (value: number) => string): Drawing {
-  const size = { width: 660, height: 240 };
+export function plotDrawing(
+  plot: Plot,
+  number: (value: number) => string,
+  size: PlotSize = paperSize,
+): Drawing {
   return {
-    ...size,
+    width: size.width,
+    height: size.height,
     label: chartWords.said(plot.title, plot.sentence),
     body: {
       html: shapesMarkup(plotPicture(plot, size, number).shapes)
@@ -161,13 +174,17 @@ export function plotDrawing(plot: Plot, number: (value: number) => string): Draw
 }
 
 /** What is named beside the plate, each where it ends. */
-function namesOf({ bands = [], levels = [], lines = [] }: Plot): { name: string; value: number }[] {
+function namesOf({ bands = [], levels = [], lines = [] }: Plot): {
+  name: string;
+  value: number;
+  level?: true;
+}[] {
   return [
     ...bands.flatMap(({ name, points }) => {
       const end = points.at(-1);
       return end ? [{ name, value: (end.low + end.high) / 2 }] : [];
     }),
-    ...levels.map(({ name, value }) => ({ name, value })),
+    ...levels.map(({ name, value }) => ({ name, value, level: true as const })),
     ...lines.flatMap(({ name, points }) => {
       const end = points.at(-1);
       return end ? [{ name, value: end.y }] : [];
@@ -210,18 +227,29 @@ function area(points: { x: number; low: number; high: number }[], x: Axis, y: Ax
 }
 
 function uprightShapes(
-  one: { x: number; name: string },
+  uprights: NonNullable<Plot["uprights"]>,
+  index: number,
   x: Axis,
   { left, right, top, bottom }: Place,
+  most: number,
 ): Shape[] {
+  const one = uprights[index]!;
   const at = x.at(one.x);
-  const beside = at > (left + right) / 2 ? -5 : 5;
+  const length = one.name.length * letter;
+  // Towards the middle, unless another upright would go through the name there and none does on the other side.
+  const clear = (side: number) => {
+    const [from, to] = side < 0 ? [at - 5 - length, at - 5] : [at + 5, at + 5 + length];
+    const through = uprights.some((other) => other !== one && x.at(other.x) > from && x.at(other.x) < to);
+    return from >= left && to <= most && !through;
+  };
+  const inwards = at > (left + right) / 2 ? -5 : 5;
+  const beside = !clear(inwards) && clear(-inwards) ? -inwards : inwards;
   return [
-    { kind: "path", d: `M${px(at)} ${px(top)}V${px(bottom)}`, look: "here" },
+    { kind: "path", d: `M${px(at)} ${px(top)}V${px(bottom)}`, look: one.look ?? "here" },
     {
       kind: "text",
       x: at + beside,
-      y: top + 10,
+      y: top + 10 + index * namesApart,
       text: one.name,
       look: "name",
       anchor: beside < 0 ? "end" : "start",

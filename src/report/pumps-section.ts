@@ -7,11 +7,15 @@ import { pumpChain, type CaseChain } from "../study/derive/plant.ts";
 import type { RecordOf, StudyState } from "../study/schema/records.ts";
 import type { QuantityKind } from "../units/display.ts";
 import { markup, type Markup } from "./markup.ts";
+import { paperSize } from "./drawing.ts";
+import { plotFigure } from "./plot-figure.ts";
+import { pumpPlot } from "./pump-plot.ts";
 import { calibrationWords } from "./sheet-basis.ts";
 import { facts, table } from "./table.ts";
 import type { PaperWords } from "./words.ts";
 import { onPaperWords } from "../words/on-paper.ts";
 import { pumpChainWords } from "../words/pump-chain.ts";
+import { plotReportWords } from "../words/plot-report.ts";
 import { pumpReportWords } from "../words/pump-report.ts";
 
 const byId = <T extends { id: string }>(records: Readonly<Record<string, T>>): T[] =>
@@ -68,6 +72,7 @@ function pumpBlock(state: StudyState, pump: RecordOf<"pump">, now: string, words
         })
         .join(", ")
     : onPaperWords.notMeasured;
+  const plot = pumpPlot(chain, (value) => words.number(value));
   const checks = byId(state.cylinderCheck).filter(({ pumpId }) => pumpId === pump.id);
   return markup`<h3>${pump.label}</h3>
 ${facts([
@@ -100,6 +105,7 @@ ${table(
   ]),
   pumpReportWords.draws.none,
 )}
+${plot && plotFigure(plot, plotReportWords.pump, words, { ...paperSize, height: 170 })}
 ${table(
   pumpReportWords.checks.caption,
   [

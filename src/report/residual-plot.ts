@@ -1,3 +1,4 @@
+import type { Fit } from "../curve/fit.ts";
 import { curvesRoomWords } from "../words/curves-room.ts";
 import type { Plot } from "./plot.ts";
 
@@ -9,8 +10,22 @@ export interface Residual {
   deviations: number;
 }
 
+/** How far every jar of a fit lies from it; `at` places a jar by its dose in kg/t and its place in the running order. */
+export function residualsOf(
+  { problem, estimate }: Fit,
+  jarName: (row: number) => string,
+  at: (dose: number, order: number) => number,
+): Residual[] {
+  const sd = estimate.residualSd || 1;
+  return problem.x.map((dose, i) => ({
+    jar: jarName(problem.rows[i]!),
+    at: at(dose, problem.order[i] ?? i + 1),
+    deviations: estimate.residuals[i]! / sd,
+  }));
+}
+
 /** deviations beyond which a jar is counted */
-const far = 2;
+export const far = 2;
 /** deviations from which a jar is named */
 const named = 1.8;
 

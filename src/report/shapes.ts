@@ -9,6 +9,7 @@ export type Look =
   | "line"
   | "path"
   | "here"
+  | "today"
   | "band"
   | "untested"
   | "layer-1"
@@ -39,6 +40,7 @@ const ink: Record<Look, Markup> = {
   line: markup`fill="none" stroke="#000" stroke-width="2"`,
   path: markup`fill="none" stroke="#000" stroke-width="1.2"`,
   here: markup`fill="none" stroke="#000" stroke-width="2.4"`,
+  today: markup`fill="none" stroke="#000" stroke-width="1.6" stroke-dasharray="2 3"`,
   band: markup`fill="#dcdcdc"`,
   untested: markup`fill="#f0f0f0"`,
   "layer-1": markup`fill="#cfcfcf"`,
@@ -61,7 +63,7 @@ export function shapesMarkup(shapes: Shape[]): Markup[] {
     if (shape.kind === "path")
       return markup`<path d="${shape.d}" ${ink[shape.look]}>${shape.title !== undefined && markup`<title>${shape.title}</title>`}</path>`;
     const [x, y] = [px(shape.x), px(shape.y)];
-    return markup`<text x="${x}" y="${y}" text-anchor="${shape.anchor}" ${shape.turned && markup`transform="rotate(-90 ${x} ${y})"`} ${shape.look === "name" && markup`font-size="10" ${halo}`}>${shape.text}</text>`;
+    return markup`<text x="${x}" y="${y}" text-anchor="${shape.anchor}" ${shape.turned && markup`transform="rotate(-90 ${x} ${y})"`} ${shape.look === "name" && halo}>${shape.text}</text>`;
   });
 }
 

@@ -70,8 +70,9 @@ export const reportStyle = `${common}
 .report .warning { padding-left: 2mm; border-left: 1.2mm solid #000; }
 .report .decision { margin: 2mm 0; padding: 2mm; border: 0.4mm solid #000; }
 .report svg { display: block; width: 100%; height: auto; }
+.report figure { break-inside: avoid; }
+.report .plots { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 2mm 4mm; }
 .report .pictures { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 3mm; }
-.report .pictures figure { break-inside: avoid; }
 .report img { display: block; width: 100%; height: auto; }
 .report figcaption { font-size: 8.5pt; }
 .paper.report ul { padding-left: 5mm; }

@@ -1,7 +1,9 @@
 import { makeDownCautions, plantCautions } from "../study/cautions.ts";
 import { methodVersion } from "../study/derive/decision.ts";
+import { runsOnCurves } from "./chart-data.ts";
 import { choiceSection } from "./choice-section.ts";
 import { curvesSection } from "./curves-section.ts";
+import { drainageBlock, filtrationBlock } from "./jar-plots.ts";
 import { jarsSection } from "./jars-section.ts";
 import { markup, type Markup } from "./markup.ts";
 import { methods } from "../methods/methods.ts";
@@ -18,6 +20,7 @@ import { reportStyle } from "./style.ts";
 import { facts, table } from "./table.ts";
 import { driftBlock, landBlock, mixingBlock, pairsBlock } from "./watch-section.ts";
 import { paperWords, type PaperWords } from "./words.ts";
+import { plotReportWords } from "../words/plot-report.ts";
 import { onPaperWords } from "../words/on-paper.ts";
 import { reportWords } from "../words/report.ts";
 
@@ -37,6 +40,10 @@ export function trialReport(input: ReportInput): Paper {
     state,
     series.map(({ seriesId }) => seriesId),
     words,
+  );
+  const onCurves = series.some(
+    ({ analysis, chain, runs }) =>
+      analysis && analysis.axis !== "surface" && runsOnCurves(chain, analysis.axis, runs),
   );
   return {
     title: reportWords.titleOf(study?.name ?? onPaperWords.study),
@@ -61,7 +68,7 @@ ${productsSection(state, words)}
 ${series.length === 0 ? markup`<section><h2>${reportWords.series}</h2><p class="gap">${reportWords.noSeries}</p></section>` : series.map((one) => seriesSection(input, one, words))}
 ${pumpsSection(state, now, words)}
 ${machineSection(state, cases, series[0]?.chain.sample ?? null, words)}
-${runsSection(runs.tables, runs.sentences)}
+${runsSection(runs.tables, [...(onCurves ? [plotReportWords.runsOnCurves] : []), ...runs.sentences])}
 ${series.map((one) => [driftBlock(one, words), pairsBlock(one, words)])}
 <section><h2>${reportWords.cautions}</h2><ul>${[...makeDownCautions(), ...plantCautions()].map((line) => markup`<li>${line}</li>`)}</ul></section>
 <section><h2>${reportWords.methods.title}</h2>${table(
@@ -109,6 +116,8 @@ function seriesSection({ state }: ReportInput, one: SeriesReport, words: PaperWo
   return markup`<section class="series"><h2>${reportWords.seriesTitle(one.chain.series.label)}</h2>
 <p>${reportWords.onSample(sample?.label ?? reportWords.aSample)}</p>
 ${jarsSection(one.chain, words)}
+${drainageBlock(one.chain, words)}
+${filtrationBlock(one.chain, words)}
 ${picturesSection(state, one.chain, words)}
 ${curvesSection(one, words)}
 ${choiceSection(state, one, words)}

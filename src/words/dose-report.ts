@@ -51,7 +51,7 @@ export const doseReportWords = area("doseReport", {
     best: "best fitted",
     approved: "approved",
     legend: (response: string) =>
-      `Jars at their doses with ${response.toLowerCase()} as read; the fitted surface is in the table.`,
+      `Jars at their doses with ${response.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => first.toLowerCase())} as read; thin: levels of the fitted surface, whose terms are in the table; dashed: up to where a target is held with one-sided 95 % confidence.`,
     none: "No surface was fitted.",
     onLog: "Second-order surface on the natural log, in both doses",
     onPlain: "Second-order surface on the plain scale, in both doses",

@@ -35,6 +35,11 @@ export const jarDetailsWords = area("jarDetails", {
     title: (jar: string) => `Drainage of jar ${jar}`,
     drained: (jar: string, points: string) => `Drained from jar ${jar}: ${points}`,
     point: (ml: string, seconds: string) => `${ml} mL at ${seconds} s`,
+    together: "Drainage of the jars",
+    mostAndLeast: (most: string, point: string, least: string, leastPoint: string) =>
+      `Most drained from jar ${most}: ${point}; least from jar ${least}: ${leastPoint}`,
+    jar: (jar: string) => `jar ${jar}`,
+    ofJar: (jar: string, point: string) => `jar ${jar}: ${point}`,
     time: "time, s",
     filtrate: "drained, mL",
   },

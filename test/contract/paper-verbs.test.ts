@@ -93,8 +93,8 @@ describe("report", () => {
     expectSelfContained(page);
     expect(page.match(/<img /g)).toHaveLength(1);
     expect(page).toContain("invented drawing, not a photograph");
-    // seven responses and the drift watch of cake and filtrate
-    expect(page.match(/<svg /g)).toHaveLength(9);
+    // seven responses with five residuals and four slices, limits, cost, the pump and the drift of cake and filtrate
+    expect(page.match(/<svg /g)).toHaveLength(21);
     const { historyHead } = JSON.parse(verb("inspect", "d.flocwright").out) as { historyHead: string };
     expect(page).toContain(historyHead.replace(/(.{8})(?=.)/g, "$1 "));
     expect(readFileSync(join(folder, "d.flocwright")).equals(before)).toBe(true);

@@ -5,7 +5,7 @@ import type { Page } from "@playwright/test";
 import { writeNewStudy } from "../../main/service/opening.ts";
 import type { Command } from "../../src/study/commands.ts";
 import { demoCommands } from "../../src/study/demo.ts";
-import { now, twoPolymerCommands } from "../unit/report/studies.ts";
+import { demo, now, twoPolymerCommands } from "../unit/report/studies.ts";
 import { expect, runVerb, test } from "./app.ts";
 import { pdfPages } from "./pdf-text.ts";
 
@@ -219,6 +219,78 @@ test("the German setting sheet stays on one page of A4 and of Letter, whole and 
     }
   }
 });
+
+/** Each chart's smallest letters in points as printed, and which may be split by the end of a page or fill more than one. */
+function chartsOnPaper(page: Page): Promise<{ charts: number; smallest: number; split: string[] }> {
+  return page.evaluate(() => {
+    const charts = [...document.querySelectorAll<SVGSVGElement>(".paper figure > svg")];
+    const letters = charts.flatMap((svg) => {
+      const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+      return [...svg.querySelectorAll("text")].map(
+        (text) => parseFloat(getComputedStyle(text).fontSize) * scale * 0.75,
+      );
+    });
+    const split = charts.flatMap((svg) => {
+      const figure = svg.parentElement!;
+      const whole = getComputedStyle(figure).breakInside === "avoid";
+      return whole && figure.offsetHeight < 500 ? [] : [svg.getAttribute("aria-label")!];
+    });
+    return { charts: charts.length, smallest: Math.min(...letters), split };
+  });
+}
+
+/** The demo with drainage over time, a filtration test and both polymers decided on: every chart the report has. */
+function everyChart(): Command[] {
+  const reading = (id: string, jarId: string, result: unknown): Command => ({
+    do: "add",
+    kind: "reading",
+    record: { id, jarId, result },
+  });
+  const jars = Object.values(demo.jar).filter(({ seriesId }) => seriesId === "series-1");
+  return [
+    ...demoCommands(now),
+    ...twoPolymerCommands(24),
+    ...jars.flatMap(({ id }, i) =>
+      [30, 60, 120].map((atS) =>
+        reading(`drained-${id}-${atS}`, id, { kind: "drained", ml: 60 + i * 9 + Math.sqrt(atS) * 11, atS }),
+      ),
+    ),
+    ...jars.slice(3, 6).map(({ id }) =>
+      reading(`filtration-${id}`, id, {
+        kind: "srf",
+        points: [20, 40, 60, 80].map((volumeMl) => ({
+          volumeMl,
+          seconds: volumeMl * (0.02 * volumeMl + 0.2),
+        })),
+        firstUsed: 2,
+        lastUsed: 4,
+        diameterMm: 70,
+        pressureKPa: 50,
+        temperatureC: 20,
+        cakeKgPerM3: 25,
+      }),
+    ),
+  ];
+}
+
+for (const language of ["english", "german"])
+  test(`every chart of the report is whole, readable and on one page, ${language}`, async ({ app, page }) => {
+    const study = join(app.folder, "charts.flocwright");
+    const path = join(app.folder, `charts-${language}.html`);
+    expect(writeNewStudy(study, everyChart(), "", now).ok).toBe(true);
+    expect((await runVerb(["report", study, "--out", path, "--language", language])).code).toBe(0);
+    // the width between the margins of A4
+    await page.setViewportSize({ width: 718, height: 1000 });
+    await page.goto(`file://${path}`);
+    await page.emulateMedia({ media: "print" });
+    expect((await measure(page)).faults).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
+    const { charts, smallest, split } = await chartsOnPaper(page);
+    // dose curves with the filtration's own, surfaces, slices, residuals, limits, cost, pumps, drift, drainage, filtration
+    expect(charts).toBe(6 + 2 + 4 + 5 + 1 + 1 + 2 + 2 + 1 + 3);
+    expect(smallest).toBeGreaterThanOrEqual(11);
+    expect(split).toEqual([]);
+  });
 
 test("nothing on the German report sticks out of it or is cut off", async ({ app, page }) => {
   const study = join(app.folder, "german-report.flocwright");

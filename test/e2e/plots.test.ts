@@ -113,8 +113,8 @@ test("every plot is saved with its axes, units and numbers, as SVG and as PNG", 
   ]);
   const png = await saved(page, drainage, "Save PNG");
   expect(png.subarray(1, 4).toString()).toBe("PNG");
-  // twice the drawing's 660 units
-  expect(png.readUInt32BE(16)).toBe(1320);
+  // twice the drawing's 536 units
+  expect(png.readUInt32BE(16)).toBe(1072);
 
   await room(page, "Curves").click();
   await expect(page.getByText("Models compared").first()).toBeVisible();

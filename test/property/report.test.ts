@@ -55,6 +55,7 @@ test("no text in a study can add an element to a report either, and no number co
             fields: { label: name, note, leftOut: { reason: "other", note } },
           },
           { do: "set", kind: "machine", id: "machine-1", fields: { note, label: name } },
+          { do: "set", kind: "pump", id: "pump-1", fields: { label: name } },
         ),
       );
       const fits = ["series-1"].map((seriesId) => ({
@@ -64,8 +65,8 @@ test("no text in a study can add an element to a report either, and no number co
         trouble: note,
       }));
       const page = parsed(paperDocument(trialReport({ ...input, fits })));
-      // The drift charts are the only drawings of a report without fits, and nothing in them is ever named by a text.
-      expect(page.querySelectorAll("figure > svg")).toHaveLength(2);
+      // The drift charts and the pump's line are the only drawings of a report without fits.
+      expect(page.querySelectorAll("figure > svg")).toHaveLength(3);
       expect(page.querySelectorAll("img")).toHaveLength(1);
       for (const element of page.querySelectorAll("*")) {
         if (element.closest("figure > svg")) {

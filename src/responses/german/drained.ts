@@ -8,7 +8,7 @@ export const responseDrained: DrainedWords = {
   run: "abgelaufenes Volumen",
   form: "Abgelaufenes Volumen zu einer Zeit",
   at: "nach",
-  head: "abgelaufen, mL nach s",
+  head: "abge\u00adlaufen, mL nach s",
   onPaper: (ml, seconds) => `${ml} nach ${seconds}`,
   onScreen: (ml, seconds) => `abgelaufen ${ml} mL nach ${seconds} s`,
   needsTime:

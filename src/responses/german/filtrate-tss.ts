@@ -5,7 +5,7 @@ export const responseFiltrateTss: FiltrateTssWords = {
   column: "TSS im Filtrat",
   ask: "Abfiltrierbare Stoffe im Filtrat ablesen",
   run: "TSS im Filtrat, abgelesen",
-  head: "TSS im Filtrat, mg/L",
+  head: "TSS im Fil\u00adtrat, mg/L",
   onScreen: (mgPerL) => `TSS im Filtrat ${mgPerL} mg/L`,
   tare: "leerer Filter",
   askTare: "Leeren Filter wiegen",

@@ -7,7 +7,7 @@ export const responseFlocGrade: FlocGradeWords = {
   ask: "Die Flocke ansehen",
   standard: "unsere eigenen Worte, keine Norm",
   slot: "Flockennote",
-  head: "Flocke, 1 bis 5",
+  head: "Flo\u00adcke, 1 bis 5",
   onScreen: (grade, look) => `Flocke ${grade}: ${look}`,
   field: "Flockennote, 1 bis 5",
 };

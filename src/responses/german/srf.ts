@@ -2,7 +2,7 @@ import type { SrfWords } from "../srf.ts";
 
 export const responseSrf: SrfWords = {
   label: "Filtrationswiderstand",
-  head: "Filtration, spezifischer Widerstand in Tm/kg",
+  head: "Filtration, spezi\u00adfischer Wider\u00adstand in Tm/kg",
   onPaper: (volumes, firstUsed, lastUsed, kPa, celsius, made) =>
     `${volumes} Volumina, ${firstUsed} bis ${lastUsed} benutzt, ${kPa} kPa, ${celsius} °C${made === null ? ": kein gerader Teil" : ` = ${made}`}`,
   onScreen: (volumes, made) => `Filtration, ${volumes} Volumina${made === null ? "" : `: ${made} Tm/kg`}`,

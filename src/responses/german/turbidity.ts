@@ -10,7 +10,7 @@ export const responseTurbidity: TurbidityWords = {
   read: "abgelesen",
   dilution: "Gesamt- je Probenvolumen",
   times: "fach",
-  head: (unit) => `Trübung, ${unit}`,
+  head: (unit) => `Trü\u00adbung, ${unit}`,
   onScreen: (shown, unit) => `Trübung ${shown} ${unit}`,
   dilutedOnScreen: (shown, unit, dilution, made) =>
     `Trübung ${shown} ${unit}, ${dilution}fach verdünnt: ${made}`,

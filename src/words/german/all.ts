@@ -47,6 +47,7 @@ import { numberEntry } from "./number-entry.ts";
 import { onPaper } from "./on-paper.ts";
 import { paperRoom } from "./paper-room.ts";
 import { plantChain } from "./plant-chain.ts";
+import { plotReport } from "./plot-report.ts";
 import { plantDose } from "./plant-dose.ts";
 import { plantForms } from "./plant-forms.ts";
 import { plantFormulas } from "./plant-formulas.ts";
@@ -178,5 +179,6 @@ export const german: LanguageTable = {
   unitChain,
   verdicts,
   warnings,
+  plotReport,
   watchReport,
 };

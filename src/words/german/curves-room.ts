@@ -47,7 +47,7 @@ export const curvesRoom: typeof curvesRoomWords = {
     ofOrder: (model) => `Residuen (${model}) über der Reihenfolge`,
     drawing: (beyond, jars) => `In Standardabweichungen: ${beyond} von ${jars} Bechern jenseits von 2.`,
     point: (jar, deviations, at) => `Becher ${jar} bei ${at}: ${deviations} Standardabweichungen`,
-    twoDeviations: "2 Std.-Abw.",
+    twoDeviations: "2 SD",
     note: (model) => `${model}, in Standardabweichungen der Streuung; etwa 1 von 20 liegt jenseits von 2.`,
     order: "Reihenfolge",
     deviations: "Standardabweichungen",

@@ -50,7 +50,7 @@ export const doseReport: typeof doseReportWords = {
     best: "Optimum der Anpassung",
     approved: "freigegeben",
     legend: (response) =>
-      `Becher bei ihren Dosen, abgelesen: ${response}; die angepasste Fläche steht in der Tabelle.`,
+      `Becher bei ihren Dosen, abgelesen: ${response}; dünn: Höhenlinien der angepassten Fläche, deren Glieder in der Tabelle stehen; gestrichelt: bis wohin ein Zielwert mit einseitig 95 % Sicherheit eingehalten ist.`,
     none: "Keine Fläche wurde angepasst.",
     onLog: "Fläche zweiter Ordnung im natürlichen Logarithmus, in beiden Dosen",
     onPlain: "Fläche zweiter Ordnung ohne Umrechnung, in beiden Dosen",

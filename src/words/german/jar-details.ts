@@ -35,6 +35,11 @@ export const jarDetails: typeof jarDetailsWords = {
     title: (jar) => `Entwässerung von Becher ${jar}`,
     drained: (jar, points) => `Abgelaufen aus Becher ${jar}: ${points}`,
     point: (ml, seconds) => `${ml} mL nach ${seconds} s`,
+    together: "Entwässerung der Becher",
+    mostAndLeast: (most, point, least, leastPoint) =>
+      `Am meisten abgelaufen aus Becher ${most}: ${point}; am wenigsten aus Becher ${least}: ${leastPoint}`,
+    jar: (jar) => `Becher ${jar}`,
+    ofJar: (jar, point) => `Becher ${jar}: ${point}`,
     time: "Zeit, s",
     filtrate: "abgelaufen, mL",
   },

@@ -122,7 +122,7 @@ export const report: typeof reportWords = {
     jar: "Becher",
     order: "Nr.",
     planned: (letter) => `geplant ${letter}, kg/t (lb/short ton)`,
-    syringe: (letter) => `Spritze ${letter}, mL`,
+    syringe: (letter) => `Sprit\u00adze ${letter}, mL`,
     dose: (letter) => `Dosis ${letter}, kg WS/t (lb/short ton)`,
     // Long heads may be parted (\u00ad), so that the widest table stays on its page.
     blankWater: "Aus\u00adgleichs\u00adwasser, mL",

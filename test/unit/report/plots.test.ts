@@ -78,6 +78,24 @@ describe("a plot", () => {
     }
   });
 
+  it("names uprights apart, each on a side where no other goes through its name", () => {
+    const plot = {
+      ...plain,
+      points: [],
+      uprights: [
+        { x: 36, name: "approved 36" },
+        { x: 44, name: "plant today 44", look: "today" as const },
+      ],
+    };
+    const { shapes } = plotPicture(plot, { width: 536, height: 190 }, number);
+    const names = shapes.flatMap((shape) => (shape.kind === "text" && shape.look === "name" ? [shape] : []));
+    expect(names.map(({ text, anchor }) => [text, anchor])).toEqual([
+      ["approved 36", "end"],
+      ["plant today 44", "start"],
+    ]);
+    expect(names[1]!.y - names[0]!.y).toBeGreaterThan(11);
+  });
+
   it("takes a hostile name as text", () => {
     const html = plotDrawing({ ...plain, title: "<script>", x: { ...plain.x, title: `"><script>` } }, number)
       .body.html;
@@ -88,14 +106,11 @@ describe("a plot", () => {
 
 describe("what each plot shows", () => {
   it("drainage: every volume at its time, in order, from an axis that begins at nothing", () => {
-    const plot = drainagePlot(
-      "4",
-      [
-        { atS: 60, ml: 249 },
-        { atS: 5, ml: 62 },
-      ],
-      number,
-    );
+    const points = [
+      { atS: 60, ml: 249 },
+      { atS: 5, ml: 62 },
+    ];
+    const plot = drainagePlot([{ jar: "4", points }], number);
     expect(plot.points!.map(({ x, y }) => [x, y])).toEqual([
       [5, 62],
       [60, 249],
@@ -196,14 +211,11 @@ describe("what each plot shows", () => {
 
   it("speaks German where the program does", () => {
     speak("german", german);
-    const plot = drainagePlot(
-      "4",
-      [
-        { atS: 5, ml: 62.5 },
-        { atS: 60, ml: 249 },
-      ],
-      (value) => writeSignificant(value, ",", 4),
-    );
+    const points = [
+      { atS: 5, ml: 62.5 },
+      { atS: 60, ml: 249 },
+    ];
+    const plot = drainagePlot([{ jar: "4", points }], (value) => writeSignificant(value, ",", 4));
     expect(textsIn(plotDrawing(plot, (value) => writeSignificant(value, ",", 4)).body.html)).toEqual(
       expect.arrayContaining(["Zeit, s", "abgelaufen, mL", "62,5"]),
     );

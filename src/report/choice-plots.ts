@@ -1,0 +1,65 @@
+import { chartWords } from "../words/charts.ts";
+import { doseReportWords } from "../words/dose-report.ts";
+import { doseRoomWords } from "../words/dose-room.ts";
+import { plotReportWords } from "../words/plot-report.ts";
+import { costPlot, costSamples } from "./cost-plot.ts";
+import { paperSize } from "./drawing.ts";
+import { limitsHeight, limitsPlot, type LimitsShown } from "./limits-plot.ts";
+import type { Markup } from "./markup.ts";
+import { plotFigure } from "./plot-figure.ts";
+import type { SeriesReport } from "./series-report.ts";
+import type { PaperWords } from "./words.ts";
+
+/** Room beside the plates of limits and cost, so that both stand on one dose axis. */
+const beside = { left: 176, right: 88 };
+
+const letterOf = ({ analysis }: SeriesReport) => (analysis?.axis === "b" ? "B" : "A");
+const approvedOf = ({ analysis, decision }: SeriesReport) =>
+  (analysis?.axis === "b" ? decision?.decision.doseBKgPerT : decision?.decision.doseAKgPerT) ?? null;
+
+/** Where each limit holds and the working window, with the approved dose and today's; nothing without a limit judged. */
+export function limitsFigure(one: SeriesReport, words: PaperWords): Markup | null {
+  const { choice, targets } = one;
+  if (!choice || choice.bars.length === 0) return null;
+  const [approved, present] = [approvedOf(one), targets?.presentDoseKgPerT ?? null];
+  const { low, high } = choice.tested;
+  const within = (dose: number | null): dose is number => dose !== null && dose >= low && dose <= high;
+  const spans = choice.window.kind === "window" ? choice.window.spans : [];
+  const text = spans.map((span) => words.range(span.low, span.high, "doseKgPerT")).join("; ");
+  const shown: LimitsShown = {
+    tested: choice.tested,
+    bars: choice.bars,
+    names: choice.bars.map(({ limit }) => limit.words),
+    window: spans,
+    sentence: choice.window.kind === "window" ? doseReportWords.limits.window(text) : choice.window.sentence,
+    doseAxis: chartWords.doseOnPaper(letterOf(one)),
+    marks: [
+      ...(within(approved)
+        ? [{ dose: approved, name: chartWords.approved(words.number(approved, 3)), look: "here" as const }]
+        : []),
+      ...(within(present)
+        ? [{ dose: present, name: chartWords.plantToday(words.number(present, 3)), look: "today" as const }]
+        : []),
+    ],
+  };
+  return plotFigure(limitsPlot(shown), plotReportWords.limits, words, {
+    ...paperSize,
+    ...beside,
+    height: limitsHeight(shown),
+  });
+}
+
+/** What a tonne of dry solids costs at every dose tested; nothing where the polymer has no price. */
+export function costFigure(one: SeriesReport, currency: string, words: PaperWords): Markup | null {
+  if (!one.choice) return null;
+  const samples = costSamples(one.choice.tested, one.choice.cost);
+  if (!samples.every(({ total }) => total !== null && Number.isFinite(total))) return null;
+  const plot = costPlot(samples, approvedOf(one), {
+    doseAxis: chartWords.doseOnPaper(letterOf(one)),
+    currency,
+    number: (value) => words.number(value),
+    dose: (dose) => words.both(dose, "doseKgPerT", 3),
+    money: (value) => (value === null ? doseRoomWords.notPriced : `${words.money(value)} ${currency}`),
+  });
+  return plotFigure(plot, plotReportWords.cost, words, { ...paperSize, ...beside, height: 180 });
+}
