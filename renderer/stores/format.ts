@@ -90,8 +90,8 @@ export const useFormat = defineStore("format", () => {
   const inputNumber = (value: number) => (mayBeTyped(value) ? entry(value) : plain(value, inputDigits));
 
   /** An input of a formula: metric, as the formula takes it, with US customary beside it where the study shows that. */
-  function input(value: number, unitOfInput: string): string {
-    const metric = `${inputNumber(value)} ${unitOfInput}`.trim();
+  function input(value: number, unitOfInput: string, derived = false): string {
+    const metric = `${derived ? plain(value, inputDigits) : inputNumber(value)} ${unitOfInput}`.trim();
     const kind = system.value === "us" ? kindOfUnit(unitOfInput) : null;
     return kind ? `${metric} (${withUnit(value, kind, inputDigits)})` : metric;
   }

@@ -4,14 +4,11 @@ import { doseRoomWords } from "../words/dose-room.ts";
 import { plotReportWords } from "../words/plot-report.ts";
 import { costPlot, costSamples } from "./cost-plot.ts";
 import { paperSize } from "./drawing.ts";
-import { limitsHeight, limitsPlot, type LimitsShown } from "./limits-plot.ts";
+import { besideChoice, limitsPlot, limitsSize, type LimitsShown } from "./limits-plot.ts";
 import type { Markup } from "./markup.ts";
 import { plotFigure } from "./plot-figure.ts";
 import type { SeriesReport } from "./series-report.ts";
 import type { PaperWords } from "./words.ts";
-
-/** Room beside the plates of limits and cost, so that both stand on one dose axis. */
-const beside = { left: 176, right: 88 };
 
 const letterOf = ({ analysis }: SeriesReport) => (analysis?.axis === "b" ? "B" : "A");
 const approvedOf = ({ analysis, decision }: SeriesReport) =>
@@ -42,11 +39,7 @@ export function limitsFigure(one: SeriesReport, words: PaperWords): Markup | nul
         : []),
     ],
   };
-  return plotFigure(limitsPlot(shown), plotReportWords.limits, words, {
-    ...paperSize,
-    ...beside,
-    height: limitsHeight(shown),
-  });
+  return plotFigure(limitsPlot(shown), plotReportWords.limits, words, limitsSize(shown));
 }
 
 /** What a tonne of dry solids costs at every dose tested; nothing where the polymer has no price. */
@@ -61,5 +54,5 @@ export function costFigure(one: SeriesReport, currency: string, words: PaperWord
     dose: (dose) => words.both(dose, "doseKgPerT", 3),
     money: (value) => (value === null ? doseRoomWords.notPriced : `${words.money(value)} ${currency}`),
   });
-  return plotFigure(plot, plotReportWords.cost, words, { ...paperSize, ...beside, height: 180 });
+  return plotFigure(plot, plotReportWords.cost, words, { ...paperSize, ...besideChoice, height: 180 });
 }

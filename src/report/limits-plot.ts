@@ -1,7 +1,8 @@
 import type { LimitBar } from "../study/derive/choice.ts";
 import type { Span } from "../choice/limits.ts";
 import { doseRoomWords } from "../words/dose-room.ts";
-import type { Plot } from "./plot.ts";
+import { paperSize } from "./drawing.ts";
+import type { Plot, PlotSize } from "./plot.ts";
 
 /** Where limits hold, in the unit that doses are shown in. */
 export interface LimitsShown {
@@ -16,6 +17,8 @@ export interface LimitsShown {
   marks: { dose: number; name: string; look: "here" | "today" }[];
 }
 
+/** Room beside the plates of limits and cost, so that both stand on one dose axis. */
+export const besideChoice = { left: 176, right: 88 };
 /** half of a bar, of a row of 1 */
 const half = 0.3;
 const rowHeight = 22;
@@ -56,7 +59,8 @@ export function limitsPlot(shown: LimitsShown): Plot {
   };
 }
 
-/** How high a drawing of so many limits is. */
-export function limitsHeight({ bars, marks }: LimitsShown): number {
-  return aroundRows + rowHeight * (bars.length + 1 + marks.length * 0.6);
+/** How large it is drawn on paper and in a file: a row a limit, room for their names. */
+export function limitsSize({ bars, marks }: LimitsShown): PlotSize {
+  const height = aroundRows + rowHeight * (bars.length + 1 + marks.length * 0.6);
+  return { ...paperSize, ...besideChoice, height };
 }

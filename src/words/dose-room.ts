@@ -22,6 +22,12 @@ export const doseRoomWords = area("doseRoom", {
     nowhere: "nowhere",
     bar: (limit: string, bound: string, mean: string) =>
       `${limit}: held with confidence ${bound}, at the mean ${mean}`,
+    heads: {
+      limit: "limit",
+      bound: (unit: string) => `held with confidence, ${unit}`,
+      mean: (unit: string) => `held at the mean, ${unit}`,
+      missed: "at the dose looked at",
+    },
     missed: (chance: string) => `missed ${chance} %`,
     missedUnder: "missed under 1 %",
     window: "Working window",

@@ -204,6 +204,20 @@ test("the cost plot stands under the bars of the limits, dose upon dose", async 
   }
 });
 
+test("the bars of the limits have their table and a file as the report draws them", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("plot-limits.flocwright", true);
+  await page.goto(host.url);
+  await room(page, "Dose").click();
+  const bars = figure(page, /^Where the limits hold$/);
+  await holds(page, bars, [">turbidity at most 80 NTU<", ">Working window<", ">5.2 kg/t<", ">today 6.4<"]);
+  await bars.getByRole("button", { name: "Table" }).click();
+  await expect(bars.getByRole("row", { name: /^turbidity at most 80 NTU/ })).toContainText("3.64 to 7.05");
+  await expect(bars.getByRole("row", { name: /^Working window/ })).toContainText("4.12 to 7.05");
+});
+
 test("plots follow the study's units and decimal mark", async ({ app, watched: page }) => {
   const host = await app.host("plot-units.flocwright", true);
   await page.goto(host.url);

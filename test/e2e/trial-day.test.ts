@@ -139,6 +139,8 @@ test("a trial day by keyboard alone: plan, make-down, run, over range, a mistake
   await expect(strip(page, "Curves")).toContainText(/kg\/t/);
   await pressButton(page, "To the grid");
   await expect(page.locator("[data-column='turbidity'] input").first()).toBeVisible();
+  // The rows come a few at a time.
+  await expect(page.locator("[data-column='turbidity'] input")).toHaveCount(15);
   const values = await page
     .locator("[data-column='turbidity'] input")
     .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));

@@ -5,6 +5,8 @@ export interface MadeInput {
   name: string;
   value: number | string | null;
   unit: string;
+  /** reckoned upstream and given by nobody, though it may have few digits by chance */
+  derived?: boolean;
 }
 
 /** How a number was made: its formula in plain signs, what went in, and where the formula comes from. */

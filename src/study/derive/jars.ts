@@ -63,7 +63,7 @@ function doseFigure(
     formula: jarChainWords.doseFormula,
     inputs: [
       { name: jarChainWords.syringe(letter), value: syringeMl, unit: "mL" },
-      { name: jarChainWords.strength, value: stock?.active.value ?? null, unit: "%" },
+      { name: jarChainWords.strength, value: stock?.active.value ?? null, unit: "%", derived: true },
       {
         name: jarChainWords.solutionDensity,
         value: stock?.stock.solutionDensityKgPerL ?? null,

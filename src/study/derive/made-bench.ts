@@ -66,8 +66,8 @@ export function planSyringesMade(plan: PlanInput, letter: "A" | "B"): Made {
   const { inputs: names } = words;
   const strength: MadeInput =
     letter === "A"
-      ? { name: names.strengthA, value: plan.solutionActivePct, unit: "%" }
-      : { name: names.strengthB, value: plan.second?.solutionActivePct ?? null, unit: "%" };
+      ? { name: names.strengthA, value: plan.solutionActivePct, unit: "%", derived: true }
+      : { name: names.strengthB, value: plan.second?.solutionActivePct ?? null, unit: "%", derived: true };
   return {
     formula: words.syringe,
     inputs: [

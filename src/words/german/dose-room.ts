@@ -20,6 +20,12 @@ export const doseRoom: typeof doseRoomWords = {
     note: "Kräftig: eingehalten mit einseitig 95 % Sicherheit der mittleren Kurve, jeder Grenzwert für sich. Blass: nur im Mittel eingehalten. Außerhalb der geprüften Dosen wird nichts angeboten.",
     nowhere: "nirgends",
     bar: (limit, bound, mean) => `${limit}: sicher eingehalten ${bound}, im Mittel ${mean}`,
+    heads: {
+      limit: "Grenzwert",
+      bound: (unit) => `sicher eingehalten, ${unit}`,
+      mean: (unit) => `im Mittel eingehalten, ${unit}`,
+      missed: "bei der betrachteten Dosis",
+    },
     missed: (chance) => `verfehlt: ${chance} %`,
     missedUnder: "verfehlt: unter 1 %",
     window: "Arbeitsfenster",

@@ -21,7 +21,8 @@ const labels = (page: Document) =>
 const labelled = (page: Document, start: string) => labels(page).filter((label) => label.startsWith(start));
 const figureOf = (page: Document, start: string) =>
   [...page.querySelectorAll("figure")].find((figure) =>
-    figure.querySelector("svg")!.getAttribute("aria-label")!.startsWith(start),
+    // a photo is a figure without a drawing
+    figure.querySelector("svg")?.getAttribute("aria-label")?.startsWith(start),
   )!;
 const texts = (figure: Element) => [...figure.querySelectorAll("text")].map((text) => text.textContent);
 const reading = (id: string, jarId: string, result: Record<string, unknown>): Command => ({
