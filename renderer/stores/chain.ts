@@ -49,7 +49,10 @@ export const useChain = defineStore("chain", () => {
   const analysis = computed(() => fits.value?.analysis ?? null);
   const workings = computed(() => fits.value?.workings ?? noWorkings);
   const extras = computed(() => fits.value?.extras ?? noExtras);
-  const running = ref(false);
+  const waiting = ref(false);
+  /** another series was chosen, and its fits have not been asked for yet */
+  const changing = ref(false);
+  const running = computed(() => waiting.value || changing.value);
   const fitTrouble = ref("");
 
   study.makeReady(function* (result) {
@@ -62,14 +65,15 @@ export const useChain = defineStore("chain", () => {
 
   function ask(seriesId: string, question: Question): void {
     if (last?.seriesId === seriesId && sameQuestion(last.question, question)) return;
+    if (last?.seriesId !== seriesId || question.rows.length === 0) fitTrouble.value = "";
     last = { seriesId, question };
     asked += 1;
     if (question.rows.length === 0) {
       fitted.value = null;
-      running.value = false;
+      waiting.value = false;
       return;
     }
-    running.value = true;
+    waiting.value = true;
     // A newer question makes the answer to an older one pointless.
     const mine = asked;
     void Promise.all([askFits(question), loading]).then(([answer, { unpackWorkings }]) => {
@@ -78,7 +82,7 @@ export const useChain = defineStore("chain", () => {
   }
 
   function receive(seriesId: string, answer: FitAnswer, unpackWorkings: FarChain["unpackWorkings"]): void {
-    running.value = false;
+    waiting.value = false;
     fitTrouble.value = answer.ok ? "" : answer.message;
     fitted.value = answer.ok
       ? {
@@ -105,10 +109,12 @@ export const useChain = defineStore("chain", () => {
   // Asking copies every row of the series: the edit is shown first, and edits in one task ask once.
   let askingSoon = false;
   async function askSoon(): Promise<void> {
+    changing.value = fitted.value !== null && fits.value === null;
     if (askingSoon) return;
     askingSoon = true;
     await nextTask();
     askingSoon = false;
+    changing.value = false;
     askAnew();
   }
   askAnew();

@@ -1,6 +1,7 @@
 // What is fitted to one series says nothing about another: not even until the fits of the other have come.
 import { createPinia, setActivePinia } from "pinia";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { nextTick } from "vue";
 import { useChain } from "../../../renderer/stores/chain.ts";
 import { useDoseLine } from "../../../renderer/stores/dose-line.ts";
 import { useSelection } from "../../../renderer/stores/selection.ts";
@@ -87,17 +88,39 @@ test("no dose, limit or verdict of the series looked at before stands under anot
   expect(chain.workings).toEqual([]);
   expect(chain.choice).toBeNull();
   expect(line.dose).toBeNull();
+  await nextTick();
+  expect(chain.running).toBe(true);
   await vi.waitFor(() => expect(asked).toHaveLength(2));
   answerLast();
   await vi.waitFor(() => expect(chain.analysis).not.toBeNull());
   expect(chain.analysis).not.toEqual(first);
 
-  // Back and forth before the fits come: the ones that come belong to the series shown.
+  // A refusal belongs to the series it was said of.
+  chain.fitTrouble = "Nothing can be fitted.";
   selection.choose(selection.allSeries[0]!.id);
   await vi.waitFor(() => expect(asked).toHaveLength(3));
+  expect(chain.fitTrouble).toBe("");
   selection.choose(second!.id);
-  asked[2]!.answer(fitted(asked[2]!.question.rows, asked[2]!.question.name));
   await vi.waitFor(() => expect(asked).toHaveLength(4));
+  answerLast();
+  await vi.waitFor(() => expect(chain.analysis).not.toBeNull());
+
+  // There and back within one task: nothing is asked, and nobody waits.
+  selection.choose(selection.allSeries[0]!.id);
+  await nextTick();
+  selection.choose(second!.id);
+  await nextTick();
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(asked).toHaveLength(4);
+  expect(chain.running).toBe(false);
+  expect(chain.analysis).not.toBeNull();
+
+  // Back and forth before the fits come: the ones that come belong to the series shown.
+  selection.choose(selection.allSeries[0]!.id);
+  await vi.waitFor(() => expect(asked).toHaveLength(5));
+  selection.choose(second!.id);
+  asked[4]!.answer(fitted(asked[4]!.question.rows, asked[4]!.question.name));
+  await vi.waitFor(() => expect(asked).toHaveLength(6));
   answerLast();
   await vi.waitFor(() => expect(chain.running).toBe(false));
   expect(chain.analysis).not.toBeNull();
