@@ -4,24 +4,18 @@ import { DatabaseSync, type SQLOutputValue } from "node:sqlite";
 import { bad, good, type Outcome } from "../../src/outcome.ts";
 import { inSlices, toTheEnd } from "../../src/steps.ts";
 import type { Change } from "../../src/study/history.ts";
-import {
-  emptyState,
-  kinds,
-  type AnyRecord,
-  type Kind,
-  type StudyState,
-} from "../../src/study/schema/records.ts";
+import type { Kind, StudyState } from "../../src/study/schema/records.ts";
 import { keepBytes, makeBackup } from "./backups.ts";
 import type { BackupReason } from "./thinning.ts";
-import { readRecord } from "../../src/study/schema/read.ts";
 import { changeInSteps, changeOf } from "./change-row.ts";
 import { chainHash, chainStart, isWrittenInSteps } from "./chain.ts";
+import { copiesUnderWay } from "./copies-under-way.ts";
 import { copyStudy } from "./copy.ts";
 import { applicationId, formatVersion, migrations } from "./format.ts";
 import { throwAway } from "./files.ts";
 import { takeLock } from "./lock.ts";
-import { lostReference } from "./lost-reference.ts";
 import { openFault, openFaultWithin, probeFile } from "./probe.ts";
+import { tablesOf } from "./read-tables.ts";
 import { strangePart } from "./schema-check.ts";
 import { putChange } from "./put-change.ts";
 import { atStep } from "./steps.ts";
@@ -221,14 +215,7 @@ function studyFileOn(
   let closed = false;
   const ended = Promise.withResolvers<void>();
 
-  // Copies that are being made: SQLite lets a copy get no further while something is being written, so what takes several
-  // slices to write waits for them.
-  const copying = new Set<Promise<unknown>>();
-  const beside = <T>(copy: Promise<T>): Promise<T> => {
-    copying.add(copy);
-    void copy.finally(() => copying.delete(copy));
-    return copy;
-  };
+  const copies = copiesUnderWay();
 
   // What the history ended with when this file was last read or written here.
   let lastHash = headHash();
@@ -278,26 +265,7 @@ function studyFileOn(
     path,
     readOnlyBecause,
     notices,
-    readState() {
-      const tables = emptyState() as Record<Kind, Record<string, AnyRecord>>;
-      for (const [kindText, idText, text] of rowsOf("SELECT kind, id, data FROM record")) {
-        const kind = String(kindText) as Kind;
-        if (!kinds.includes(kind)) return bad(storageWords.content.unknownKind(kind));
-        let value: unknown;
-        try {
-          value = JSON.parse(String(text));
-        } catch {
-          return bad(storageWords.content.badRecord);
-        }
-        const record = readRecord(kind, value);
-        if (!record.ok) return record;
-        const id = String(idText);
-        if (record.value.id !== id) return bad(storageWords.content.wrongKind(kind));
-        tables[kind][id] = record.value;
-      }
-      const lost = lostReference(tables);
-      return lost ? bad(lost) : good(tables as StudyState);
-    },
+    readState: () => tablesOf(rowsOf("SELECT kind, id, data FROM record")),
     historyFault() {
       try {
         const row = one("SELECT min(seq) AS low, max(seq) AS high FROM change");
@@ -326,8 +294,7 @@ function studyFileOn(
     since: (afterSeq) => all("SELECT * FROM change WHERE seq > ? ORDER BY seq", afterSeq).map(changeOf),
     append: (change, touched, state) => toTheEnd(appending([{ change, touched }], state)),
     async appendInSlices(change, touched, state, rest) {
-      if (copying.size > 0 && isWrittenInSteps(change))
-        await Promise.race([Promise.all(copying), ended.promise]);
+      if (copies.any() && isWrittenInSteps(change)) await Promise.race([copies.ended(), ended.promise]);
       return closed
         ? null
         : inSlices(appending([{ change, touched }], state), rest, { cancelled: () => closed });
@@ -362,11 +329,11 @@ function studyFileOn(
         at,
       ),
     dropDraft: (place) => write("DELETE FROM draft WHERE place = ?", place),
-    copyTo: (target, now) => beside(copyStudy(database, target, now)),
+    copyTo: (target, now) => copies.count(copyStudy(database, target, now)),
     backUp: (reason, now) =>
       readOnlyBecause
         ? Promise.resolve(bad(readOnlyBecause))
-        : beside(makeBackup(database, path, reason, now)),
+        : copies.count(makeBackup(database, path, reason, now)),
     inspect() {
       const integrity = String(database.prepare("PRAGMA integrity_check").get()?.["integrity_check"]);
       let head = chainStart;

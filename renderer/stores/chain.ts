@@ -16,6 +16,16 @@ import { useTargets } from "./targets.ts";
 
 type FarChain = typeof farChain;
 
+/** What came back of the fits, and the series that was asked about. */
+interface Fitted {
+  seriesId: string;
+  analysis: Analysis;
+  workings: ResponseWorking[];
+  extras: FitExtras[];
+}
+const noWorkings: ResponseWorking[] = [];
+const noExtras: FitExtras[] = [];
+
 /** Everything derived from the study, from the jars to the strip; the fits come back from their own thread. */
 export const useChain = defineStore("chain", () => {
   const study = useStudy();
@@ -31,10 +41,18 @@ export const useChain = defineStore("chain", () => {
     study.state && selection.seriesId ? seriesChain(study.state, selection.seriesId) : null,
   );
 
-  const analysis = shallowRef<Analysis | null>(null);
-  const workings = shallowRef<ResponseWorking[]>([]);
-  const extras = shallowRef<FitExtras[]>([]);
-  const running = ref(false);
+  const fitted = shallowRef<Fitted | null>(null);
+  // While another series waits for its own fits there are none: a dose of the one before must not stand under its name.
+  const fits = computed(() =>
+    fitted.value && fitted.value.seriesId === series.value?.series.id ? fitted.value : null,
+  );
+  const analysis = computed(() => fits.value?.analysis ?? null);
+  const workings = computed(() => fits.value?.workings ?? noWorkings);
+  const extras = computed(() => fits.value?.extras ?? noExtras);
+  const waiting = ref(false);
+  /** another series was chosen, and its fits have not been asked for yet */
+  const changing = ref(false);
+  const running = computed(() => waiting.value || changing.value);
   const fitTrouble = ref("");
 
   study.makeReady(function* (result) {
@@ -43,33 +61,37 @@ export const useChain = defineStore("chain", () => {
   });
 
   let asked = 0;
-  let lastQuestion: Question | null = null;
+  let last: { seriesId: string; question: Question } | null = null;
 
-  function ask(question: Question): void {
-    if (lastQuestion && sameQuestion(lastQuestion, question)) return;
-    lastQuestion = question;
+  function ask(seriesId: string, question: Question): void {
+    if (last?.seriesId === seriesId && sameQuestion(last.question, question)) return;
+    if (last?.seriesId !== seriesId || question.rows.length === 0) fitTrouble.value = "";
+    last = { seriesId, question };
     asked += 1;
     if (question.rows.length === 0) {
-      analysis.value = null;
-      workings.value = [];
-      extras.value = [];
-      running.value = false;
+      fitted.value = null;
+      waiting.value = false;
       return;
     }
-    running.value = true;
+    waiting.value = true;
     // A newer question makes the answer to an older one pointless.
     const mine = asked;
     void Promise.all([askFits(question), loading]).then(([answer, { unpackWorkings }]) => {
-      if (mine === asked) receive(answer, unpackWorkings);
+      if (mine === asked) receive(seriesId, answer, unpackWorkings);
     });
   }
 
-  function receive(answer: FitAnswer, unpackWorkings: FarChain["unpackWorkings"]): void {
-    running.value = false;
+  function receive(seriesId: string, answer: FitAnswer, unpackWorkings: FarChain["unpackWorkings"]): void {
+    waiting.value = false;
     fitTrouble.value = answer.ok ? "" : answer.message;
-    analysis.value = answer.ok ? answer.analysis : null;
-    workings.value = answer.ok ? unpackWorkings(answer.workings) : [];
-    extras.value = answer.ok ? answer.extras : [];
+    fitted.value = answer.ok
+      ? {
+          seriesId,
+          analysis: answer.analysis,
+          workings: unpackWorkings(answer.workings),
+          extras: answer.extras,
+        }
+      : null;
   }
 
   const rowJars = shallowRef<Map<number, string>>(new Map());
@@ -81,15 +103,18 @@ export const useChain = defineStore("chain", () => {
     const { rows, labels } = chain ? analyseRows(chain) : { rows: [], labels: new Map<number, string>() };
     rowJars.value = labels;
     const { mark, system } = format;
-    ask({ rows, labels: [...labels], mark, system, name: chain?.series.label ?? "" });
+    const { id = "", label: name = "" } = chain?.series ?? {};
+    ask(id, { rows, labels: [...labels], mark, system, name });
   }
   // Asking copies every row of the series: the edit is shown first, and edits in one task ask once.
   let askingSoon = false;
   async function askSoon(): Promise<void> {
+    changing.value = fitted.value !== null && fits.value === null;
     if (askingSoon) return;
     askingSoon = true;
     await nextTask();
     askingSoon = false;
+    changing.value = false;
     askAnew();
   }
   askAnew();

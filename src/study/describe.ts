@@ -33,12 +33,16 @@ interface Around {
 
 const instant = /^\d{4}-\d\d-\d\dT[\d:.]+(?:Z|[+-]\d\d:\d\d)$/;
 
+// A sentence holds no more of a nested value than this, however long a list is.
+const mostParts = 40;
+
 /** A value in a sentence; `field` is the one it stands in, or the list that it is one of. */
 function words(value: unknown, field: string, around: Around): string {
   const { told } = around;
   if (value === null || value === undefined || value === "") return historyWords.nothing;
   if (typeof value === "object") {
     const parts = Object.entries(value as Loose)
+      .slice(0, mostParts)
       .filter(([, inner]) => inner !== null && inner !== "")
       .map(
         ([name, inner]) => `${fieldWords(name)} ${full(inner, Array.isArray(value) ? field : name, around)}`,
@@ -96,7 +100,7 @@ function nameOf(kind: Kind, record: Loose | undefined, { state }: Around): strin
 /** A reading as the screens tell it, or its bare fields where its jar is gone or its kind is unknown. */
 function readingText(result: unknown, reading: Loose, around: Around): string {
   const { state, told } = around;
-  const kind = kindNamed(String((result as Loose)["kind"]));
+  const kind = kindNamed(String((result as Loose | undefined)?.["kind"]));
   const series = state?.series[String(recordAt(state, "jar", reading["jarId"])?.["seriesId"])];
   // A command may leave off what its schema fills in.
   const whole = kind?.schema.safeParse(result);
@@ -105,8 +109,8 @@ function readingText(result: unknown, reading: Loose, around: Around): string {
 }
 
 /** A dose that was approved, of one polymer or two. */
-function doseText(decision: Loose, { told }: Around): string {
-  const dose = (field: string) => `${told.inUnit(decision[field] as number, "kg/t")} ${told.unit("kg/t")}`;
+function doseText(decision: Loose, around: Around): string {
+  const dose = (field: string) => full(decision[field], field, around);
   return typeof decision["doseBKgPerT"] === "number"
     ? historyWords.pair(dose("doseAKgPerT"), dose("doseBKgPerT"))
     : dose("doseAKgPerT");

@@ -1,11 +1,14 @@
 import { area, counted } from "./language.ts";
 
-const yesNo: Partial<Record<string, string>> = { true: "yes", false: "no" };
+const yesNo = new Map([
+  ["true", "yes"],
+  ["false", "no"],
+]);
 
 /** The history of a study in sentences, and the undo line's refusals. */
 export const historyWords = area("history", {
   nothing: "nothing",
-  value: (kept: string, _field: string) => yesNo[kept] ?? kept,
+  value: (kept: string, _field: string) => yesNo.get(kept) ?? kept,
   named: (kind: string, label: string) => `${kind} ${label}`,
   ofOther: (what: string, other: string) => `${what} of ${other}`,
   added: (what: string) => `added ${what}`,

@@ -91,6 +91,26 @@ test("two polymers: contour with slices on its own edges, moved by pointer", asy
   await expect(page.getByText(/^At A /)).not.toHaveText(before!);
 });
 
+test("every room of the choice stands a change of series, with a formula open and back at once", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("changing.flocwright", true);
+  await page.goto(host.url);
+  const series = page.getByLabel("Series").first();
+  for (const name of ["Curves", "Dose", "Plant", "Bench"]) {
+    await room(page, name).click();
+    await expect(page.getByRole("button", { name: /^How/ }).first()).toBeVisible();
+    await page.getByRole("button", { name: /^How/ }).first().click();
+    for (const label of ["C-40 then E-42", "E-42 alone", "C-40 then E-42", "E-42 alone"])
+      await series.selectOption({ label });
+  }
+  await room(page, "Dose").click();
+  await expect(page.getByRole("heading", { name: "The rules side by side" })).toBeVisible();
+  await series.selectOption({ label: "C-40 then E-42" });
+  await expect(page.getByRole("heading", { name: "The rules side by side" })).toHaveCount(0);
+});
+
 test("the cylinder check tells a pump inside its band from one outside", async ({ app, watched: page }) => {
   const host = await app.host("cylinder.flocwright", true);
   await page.goto(host.url);

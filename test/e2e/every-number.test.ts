@@ -10,7 +10,7 @@ const notDerived: { line: RegExp; why: string }[] = [
   { line: /^The smallest volume of|^Up to .* mL are added/, why: "a warning about the table below it" },
   { line: /^Arrows, Enter and Tab move/, why: "keys" },
   { line: /^No-polymer jars are set aside/, why: "a dose of 0" },
-  { line: /^Solid: held with one-sided 95 %/, why: "what the marks mean" },
+  { line: /^(Where the limits hold)?Solid: held with one-sided 95 %/, why: "what the marks mean" },
   { line: /^[a-zA-Z ]+ at (most|least) [\d.]+ (NTU|%)$/, why: "a limit as somebody set it" },
   { line: /in standard deviations of the scatter/, why: "what the drawing means" },
   {

@@ -1,12 +1,15 @@
 import type { historyWords } from "../history.ts";
 import { counted } from "../language.ts";
-import { valueNames } from "./value-names.ts";
+import { valueNamed } from "./value-names.ts";
 
-const yesNo: Partial<Record<string, string>> = { true: "ja", false: "nein" };
+const yesNo = new Map([
+  ["true", "ja"],
+  ["false", "nein"],
+]);
 
 export const history: typeof historyWords = {
   nothing: "nichts",
-  value: (kept, field) => yesNo[kept] ?? valueNames[field]?.[kept] ?? kept,
+  value: (kept, field) => yesNo.get(kept) ?? valueNamed(field, kept) ?? kept,
   named: (kind, label) => `${kind} ${label}`,
   ofOther: (what, other) => `${what} zu ${other}`,
   added: (what) => `${what} hinzugefügt`,

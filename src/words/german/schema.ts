@@ -32,7 +32,7 @@ function libraryFault(code: string, bound: string): string {
 }
 
 export const issues: typeof issueWords = {
-  field: (derived, name) => fieldNames[name] ?? derived,
+  field: (derived, name) => (Object.hasOwn(fieldNames, name) && fieldNames[name]) || derived,
   perT: "je t",
   perWetT: "je t nass",
   item: (number) => `Eintrag ${number}`,

@@ -1,5 +1,5 @@
 /** What the values that a field chooses from are called, by field and value; what is not here is shown as it is kept. */
-export const valueNames: Partial<Record<string, Partial<Record<string, string>>>> = {
+const valueNames: Partial<Record<string, Partial<Record<string, string>>>> = {
   unitSystem: { metric: "metrisch", us: "US-Einheiten" },
   role: {
     technician: "Labor",
@@ -104,3 +104,9 @@ export const valueNames: Partial<Record<string, Partial<Record<string, string>>>
   place: { tank: "Rührbehälter", "in-line": "Rohr (Ventil, Mischer)" },
   order: { random: "zufällig", "down-then-up": "abwärts, dann wieder aufwärts" },
 };
+
+/** What a field's value is called; undefined where it is shown as it is kept, since people write into some fields freely. */
+export function valueNamed(field: string, kept: string): string | undefined {
+  const names = Object.hasOwn(valueNames, field) ? valueNames[field]! : {};
+  return Object.hasOwn(names, kept) ? names[kept] : undefined;
+}

@@ -3,6 +3,8 @@ import { applyCommand, type SimpleCommand } from "../../../src/study/commands.ts
 import { demoCommands } from "../../../src/study/demo.ts";
 import { describeChange, type HistoryTold } from "../../../src/study/describe.ts";
 import { emptyState, type StudyState } from "../../../src/study/schema/records.ts";
+import { german } from "../../../src/words/german/all.ts";
+import { speak } from "../../../src/words/language.ts";
 
 const at = "2026-01-01T12:00:00Z";
 const demo = demoCommands(at).reduce<StudyState>((state, command) => {
@@ -21,6 +23,7 @@ function told(command: SimpleCommand, how?: HistoryTold): string {
 }
 const set = (kind: SimpleCommand["kind"], id: string, fields: Record<string, unknown>): SimpleCommand =>
   ({ do: "set", kind, id, fields }) as SimpleCommand;
+const [sample] = Object.values(demo.sample);
 const [decision] = Object.values(demo.decision);
 
 describe("the history in sentences", () => {
@@ -104,5 +107,49 @@ describe("the history in sentences", () => {
     const command = { do: "remove", kind: "jar", id: "gone" } as SimpleCommand;
     const change = { seq: 1, at, by: "", command, inverse: command, undoes: null, redoes: null, why: "" };
     expect(describeChange(change, null)).toBe("Removed jar.");
+  });
+
+  it("tells words that are also names within the language itself, in every language", () => {
+    const hostile = ["constructor", "__proto__", "toString", "hasOwnProperty"];
+    for (const table of [null, german]) {
+      speak(table ? "german" : "english", table);
+      for (const word of hostile) {
+        expect(told(set("jar", "jar-1-04", { note: word }))).toContain(word);
+        expect(told(set("jar", "jar-1-04", { leftOut: { reason: "spilled", note: word } }))).toContain(word);
+        expect(told(set("sample", sample!.id, { place: word }))).toContain(word);
+      }
+    }
+    speak("english", null);
+  });
+
+  it("has a sentence for an entry of a spoilt history too, and takes little of a long list", () => {
+    const entry = (command: SimpleCommand) =>
+      describeChange(
+        { seq: 1, at, by: "", command, inverse: command, undoes: null, redoes: null, why: "" },
+        demo,
+        strict,
+      );
+    // A number that is missing must not reach what writes numbers.
+    const strict: HistoryTold = {
+      entry: (value) => value.toFixed(1),
+      plain: (value) => value.toFixed(1),
+      inUnit: (value) => value.toFixed(1),
+      unit: (unit) => unit,
+      moment: (iso) => iso,
+    };
+    const add = (kind: SimpleCommand["kind"], record: Record<string, unknown>): SimpleCommand => ({
+      do: "add",
+      kind,
+      record,
+    });
+    expect(entry(add("reading", { id: "r-x" }))).toBe("Added reading (nothing).");
+    expect(entry(add("reading", { id: "r-x", result: { kind: "constructor" } }))).toContain("constructor");
+    expect(entry(add("decision", { id: "d-x", seriesId: "__proto__" }))).toContain("Approved nothing");
+    let read = 0;
+    const long = Array.from({ length: 5000 }, (_, i) =>
+      Object.defineProperty({}, "toString", { enumerable: true, get: () => ((read += 1), String(i)) }),
+    );
+    expect(entry(set("series", "series-1", { readings: long })).length).toBeLessThan(400);
+    expect(read).toBeLessThan(100);
   });
 });
