@@ -63,6 +63,7 @@ export const reportStyle = `${common}
 .report thead { display: table-header-group; }
 .report tbody th, .report tbody td { min-width: 14mm; }
 .report tbody .num { min-width: 0; overflow-wrap: break-word; }
+.report tbody .unbroken { overflow-wrap: normal; }
 .report tr, .report .whole, .report .decision { break-inside: avoid; }
 .report dl { display: grid; grid-template-columns: 36mm minmax(0, 1fr); gap: 0.3mm 3mm; }
 .report dt { font-weight: 600; }
