@@ -84,7 +84,7 @@ function modelTable({ fits, suggested, scale }: ResponseAnalysis, words: PaperWo
       { head: "AICc", number: true },
       { head: doseReportWords.table.lackOfFit, number: true },
       { head: doseReportWords.table.dose },
-      { head: "" },
+      { head: "", whole: true },
     ],
     rows.map((fit) => [
       fit.zeroDose === "in" ? doseReportWords.withNoPolymer(modelTitle(fit.model)) : modelTitle(fit.model),

@@ -24,7 +24,7 @@ export function runsSection(tables: RunTable[], sentences: string[]): Markup {
   return markup`<section><h2>${runsReportWords.title}</h2>${filled.map(({ caption, heads, rows }) =>
     table(
       caption,
-      heads.map((head): Column => ({ head })),
+      heads.map((head): Column => ({ head, whole: head === runsReportWords.runs.kind })),
       rows,
       runsReportWords.runs.noRow,
     ),

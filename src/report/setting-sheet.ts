@@ -1,6 +1,7 @@
 import { plantCautions } from "../study/cautions.ts";
 import { settingWords } from "../study/derive/plant-pump.ts";
 import { methodVersion } from "../study/derive/decision.ts";
+import type { RecordOf } from "../study/schema/records.ts";
 import type { Paper } from "./paper.ts";
 import { markup, type Markup } from "./markup.ts";
 import { historyWords } from "./paper-input.ts";
@@ -10,6 +11,8 @@ import { bandWords, sheetFacts, type PolymerFacts, type SheetFacts, type SheetIn
 import { sheetStyle } from "./style.ts";
 import type { PaperWords } from "./words.ts";
 import { onPaperWords } from "../words/on-paper.ts";
+import { kindWords } from "../words/records.ts";
+import { namedOnce } from "../words/named.ts";
 import { sheetWords } from "../words/sheet.ts";
 
 /** longest piece of free text on the one page; the report has it whole */
@@ -65,16 +68,22 @@ function reasonWords([first = sheetWords.moved, ...more]: string[]): string {
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Which of the three cases it is, where its own name does not say so. */
+const feedSize = ({ label, size }: RecordOf<"feedCase">) => {
+  const words = onPaperWords.feedSizes[size];
+  return label.toLowerCase() === words.toLowerCase() ? "" : ` (${words})`;
+};
+
 function head({ study, series, feed, words }: SheetFacts): Markup {
   const flow = feed?.flowM3PerH ?? null;
   const solids = feed?.totalSolidsPct ?? null;
   const solidsWords = feed?.feedCase.totalSolidsPct == null ? sheetWords.solidsOfSample : sheetWords.solids;
   const line = feed
-    ? markup`${sheetWords.forFeed} <strong>${feed.feedCase.label}</strong> (${onPaperWords.feedSizes[feed.feedCase.size]}):
+    ? markup`${sheetWords.forFeed} <strong>${feed.feedCase.label}</strong>${feedSize(feed.feedCase)}:
 ${flow === null ? sheetWords.flowMissing : words.givenBoth(flow, "flowM3PerH")},
 ${solids === null ? sheetWords.solidsMissing : solidsWords(feed?.feedCase.totalSolidsPct == null ? words.givenBare(solids, "percent") : words.entered(solids))}, ${sheetWords.load(words.figure(feed.load))}.`
     : markup`${sheetWords.noFeedCase}`;
-  return markup`<header><div class="head"><h1>${sheetWords.title}</h1><p><strong>${study?.name ?? ""}</strong>${sheetWords.series(series.label)}</p></div>
+  return markup`<header><div class="head"><h1>${sheetWords.title}</h1><p><strong>${study?.name ?? ""}</strong>${sheetWords.of(namedOnce(kindWords.series.one, series.label))}</p></div>
 <p>${line}</p></header>`;
 }
 

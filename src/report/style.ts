@@ -60,9 +60,11 @@ export const reportStyle = `${common}
 .report caption { padding-bottom: 0.5mm; font-weight: 600; text-align: left; break-after: avoid; }
 .report th, .report td { padding: 0.5mm 1mm; border-bottom: 0.2mm solid #777; vertical-align: top; }
 .report thead th { border-bottom: 0.4mm solid #000; vertical-align: bottom; overflow-wrap: normal; }
-.report thead { display: table-header-group; }
+.report thead { display: table-header-group; break-after: avoid; }
+.report tbody tr:first-child { break-before: avoid; }
 .report tbody th, .report tbody td { min-width: 14mm; }
 .report tbody .num { min-width: 0; overflow-wrap: break-word; }
+.report tbody .unbroken { overflow-wrap: normal; }
 .report tr, .report .whole, .report .decision { break-inside: avoid; }
 .report dl { display: grid; grid-template-columns: 36mm minmax(0, 1fr); gap: 0.3mm 3mm; }
 .report dt { font-weight: 600; }

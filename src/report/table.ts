@@ -1,11 +1,12 @@
 import { lineUp } from "../units/line-up.ts";
 import { markup, type Markup, type Part } from "./markup.ts";
 
-/** A column: its head, and whether it holds numbers (set to the right, lined up at the mark) or ranges (lined up). */
+/** A column: its head, and whether it holds numbers (set to the right, lined up at the mark), ranges (lined up) or words never broken. */
 export interface Column {
   head: Part;
   number?: boolean;
   ranges?: boolean;
+  whole?: boolean;
 }
 
 /** The cells of a column with their numbers under each other; what is markup already stays as it is. */
@@ -29,7 +30,7 @@ export function table(caption: string, columns: Column[], rows: Part[][], none: 
     const column = rows.map((row) => row[i]);
     return number || ranges ? linedUp(column) : column;
   });
-  const side = (column: Column | undefined) => (column?.number ? "num" : "");
+  const side = (column: Column | undefined) => (column?.number ? "num" : column?.whole ? "unbroken" : "");
   return markup`<table><caption>${caption}</caption>
 <thead><tr>${columns.map((column) => markup`<th scope="col" class="${side(column)}">${column.head}</th>`)}</tr></thead>
 <tbody>${rows.map(

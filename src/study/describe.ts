@@ -8,6 +8,7 @@ import type { Kind, StudyState } from "./schema/records.ts";
 import { writeNumber } from "../units/number-entry.ts";
 import { historyWords } from "../words/history.ts";
 import { kindWords } from "../words/records.ts";
+import { namedOnce } from "../words/named.ts";
 
 /** How a history writes numbers and moments: by the study's decimal mark, in the units it shows. */
 export interface HistoryTold extends ScreenNumbers {
@@ -81,10 +82,7 @@ const belonging: Partial<Record<Kind, string>> = {
 };
 
 /** "jar 4", but not "sample Sample 1". */
-function named(kind: Kind, label: string): string {
-  const { one } = kindWords[kind];
-  return label.toLowerCase().startsWith(one.toLowerCase()) ? label : historyWords.named(one, label);
-}
+const named = (kind: Kind, label: string) => namedOnce(kindWords[kind].one, label);
 
 function nameOf(kind: Kind, record: Loose | undefined, { state }: Around): string {
   const label = labelOf(record);
@@ -118,7 +116,7 @@ function doseText(decision: Loose, around: Around): string {
 
 const reasonText = (reason: unknown) => String(reason).replace(/\.$/, "");
 const seriesName = (record: Loose, { state }: Around) =>
-  String(recordAt(state, "series", record["seriesId"])?.["label"] ?? "?");
+  named("series", String(recordAt(state, "series", record["seriesId"])?.["label"] ?? "?"));
 
 function added(kind: Kind, record: Loose, around: Around): string {
   if (kind === "decision")
@@ -173,8 +171,12 @@ function changed(
     const to = references.find((link) => link.from === kind && link.field === field)?.to;
     const text = (one: unknown) =>
       to && one ? String(labelOf(recordAt(around.state, to, one)) ?? one) : words(one, field, around);
-    const unit = value === null || typeof value === "object" ? "" : around.told.unit(fieldUnit(field));
-    return historyWords.fromTo(fieldWords(field), text(before[field]), `${text(value)} ${unit}`.trim());
+    // The unit stands once: after the new value, or after the old one where none took its place.
+    const unit = typeof (value ?? before[field] ?? {}) === "object" ? "" : around.told.unit(fieldUnit(field));
+    const withUnit = (one: unknown) => `${text(one)} ${unit}`.trim();
+    return value === null
+      ? historyWords.fromTo(fieldWords(field), withUnit(before[field]), text(value))
+      : historyWords.fromTo(fieldWords(field), text(before[field]), withUnit(value));
   });
   return historyWords.changed(name, parts.join("; "));
 }

@@ -37,7 +37,7 @@ export const benchPlanWords = area("benchPlan", {
   stockFirst: "Pick a stock solution with a known strength first.",
   stockBUnknown: "The strength of polymer B's stock solution is not known yet.",
   check: (entry: string) => `Check ${entry}: it cannot be planned with.`,
-  laidOut: (count: number) => `lay out ${count} planned jars`,
+  laidOut: (count: number) => `laid out ${count} planned jars`,
   usual: (low: string, high: string, unit: string, source: string) =>
     `The range starts from the usual ${low} to ${high} ${unit} active for this kind of sludge (${source}); a range-finder of four jars narrows it.`,
   noUsual: "Say what kind of sludge it is in the Sample room, and the range starts from its usual doses.",

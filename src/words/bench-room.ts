@@ -70,7 +70,7 @@ export const benchRoomWords = area("benchRoom", {
       `${response}: ${doses} ${unit}, interval about ${pct} % narrower`,
     addFor: (what: string) => `Add jars for ${what}`,
     add: (count: number) => `Add ${count} jars`,
-    added: (count: number) => `add ${count} suggested jars`,
+    added: (count: number) => `added ${count} suggested jars`,
   },
   quality: {
     name: "Quality as you go",

@@ -3,7 +3,7 @@ import { area, counted } from "./language.ts";
 /** The Plant room's runs: the step test, the log of runs, the bench-to-plant factor, drift and pairs. */
 export const plantTrialWords = area("plantTrials", {
   newRun: (number: number) => `Run ${number}`,
-  logged: (run: string) => `log plant run ${run}`,
+  logged: (run: string) => `logged plant run ${run}`,
   pickOne: "pick one",
   stepTest: {
     title: "Step test",

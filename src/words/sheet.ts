@@ -12,7 +12,7 @@ export const sheetWords = area("sheet", {
   reason: (first: string) => `${first}.`,
   reasons: (first: string, more: number) => `${first}. And ${more} more: see the Plant room.`,
   agedPump: (pump: string, age: string) => `${pump} ${age}`,
-  series: (label: string) => `, series ${label}`,
+  of: (series: string) => `, ${series}`,
   forFeed: "For feed",
   flowMissing: "flow missing",
   solidsMissing: "TS missing",

@@ -39,6 +39,38 @@ test("the curves say the dose, what would sharpen it, and export themselves", as
   ).toBe("PNG");
 });
 
+test("a room that is worked out before it is shown says at once that the press was taken", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("going.flocwright", true);
+  await page.goto(host.url);
+  await room(page, "Bench").click();
+  await expect(
+    page.getByText(/4 clear water between firm floc; 5 large firm floc, clear at once\.$/),
+  ).toBeVisible();
+  const seen = page.evaluate(
+    () =>
+      new Promise<{ busy: string | undefined; shown: string | undefined }>((resolve) => {
+        const strip = document.querySelector("nav.strip")!;
+        const watcher = new MutationObserver(() => {
+          const busy = strip.querySelector<HTMLElement>("[aria-busy=true]");
+          if (!busy) return;
+          watcher.disconnect();
+          resolve({
+            busy: busy.dataset["room"],
+            shown: strip.querySelector<HTMLElement>(".here")?.dataset["room"],
+          });
+        });
+        watcher.observe(strip, { subtree: true, attributes: true, attributeFilter: ["aria-busy"] });
+      }),
+  );
+  await room(page, "Dose").click();
+  expect(await seen).toEqual({ busy: "dose", shown: "bench" });
+  await expect(page.getByText("The rules side by side")).toBeVisible();
+  await expect(page.locator("nav [aria-busy=true]")).toHaveCount(0);
+});
+
 test("leaving a jar out, with its reason, moves the curve and hollows the jar; undo brings it back", async ({
   app,
   watched: page,

@@ -158,7 +158,9 @@ test("a new study is led from the start screen to an approved dose and a pump se
   await expect(page.getByRole("status").filter({ hasText: "The guide is done" })).toHaveCount(1);
   // The settings stand above the draw-downs that made them: the guide's last word leads there, and it is gone.
   await guide(page).getByRole("button", { name: "See the settings" }).click();
-  await expect(page.getByRole("region", { name: "Settings", exact: true })).toBeFocused();
+  const settings = page.getByRole("region", { name: "Settings", exact: true });
+  await expect(settings).toBeFocused();
+  await expect(settings).toContainText("kg/t active = 15 kg/t as supplied");
   await expect(guide(page)).toHaveCount(0);
 });
 

@@ -78,6 +78,26 @@ test("the whole demo speaks German in every room, with a decimal comma", async (
   expect(said).toEqual([]);
 });
 
+test("the bar over the rooms is one row at 1280, in German and with a long name", async ({
+  app,
+  watched: page,
+}) => {
+  const host = await app.host("bar.flocwright", true);
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.goto(host.url);
+  await page.locator('[data-room="record"]').click();
+  const name = page.getByRole("textbox", { name: "Name", exact: true }).first();
+  await name.fill("Versuchsreihe mit einem Namen von 48 Buchstaben!");
+  await name.press("Tab");
+  await expect(page.getByRole("button", { name: /^Versuchsreihe/ })).toBeVisible();
+  // One row of buttons, and none of them cut off at the right.
+  const row = await page.getByRole("button", { name: "Rückgängig", exact: true }).boundingBox();
+  const bar = await page.getByRole("banner").boundingBox();
+  expect(bar!.height).toBeLessThan(2 * row!.height);
+  const look = await page.getByRole("combobox", { name: "Darstellung" }).boundingBox();
+  expect(look!.x + look!.width).toBeLessThanOrEqual(1280);
+});
+
 test("a study begun in German takes and shows decimal commas, and refuses in German", async ({
   app,
   watched: page,

@@ -35,7 +35,7 @@ export const benchPlan: typeof benchPlanWords = {
   stockFirst: "Zuerst eine Stammlösung mit bekannter Konzentration wählen.",
   stockBUnknown: "Die Konzentration der Stammlösung von Polymer B ist noch nicht bekannt.",
   check: (entry) => `${entry} prüfen: Damit lässt sich nicht planen.`,
-  laidOut: (count) => `${count} geplante Becher anlegen`,
+  laidOut: (count) => `${count} geplante Becher angelegt`,
   usual: (low, high, unit, source) =>
     `Der Bereich beginnt mit den üblichen ${low} bis ${high} ${unit} WS für diese Schlammart (${source}); vier Becher zur Bereichssuche engen ihn ein.`,
   noUsual: "Im Raum Probe die Schlammart angeben, dann beginnt der Bereich mit ihren üblichen Dosen.",

@@ -68,7 +68,7 @@ export const benchRoom: typeof benchRoomWords = {
     narrower: (response, doses, unit, pct) => `${response}: ${doses} ${unit}, Intervall etwa ${pct} % enger`,
     addFor: (what) => `Becher hinzufügen für ${what}`,
     add: (count) => `${count} Becher hinzufügen`,
-    added: (count) => `${count} vorgeschlagene Becher hinzufügen`,
+    added: (count) => `${count} vorgeschlagene Becher hinzugefügt`,
   },
   quality: {
     name: "Laufende Qualitätsprüfung",

@@ -10,18 +10,16 @@ const yesNo = new Map([
 export const history: typeof historyWords = {
   nothing: "nichts",
   value: (kept, field) => yesNo.get(kept) ?? valueNamed(field, kept) ?? kept,
-  named: (kind, label) => `${kind} ${label}`,
   ofOther: (what, other) => `${what} zu ${other}`,
   added: (what) => `${what} hinzugefügt`,
   addedWith: (what, facts) => `${what} hinzugefügt (${facts})`,
   removed: (what) => `${what} entfernt`,
   changed: (what, parts) => `${what} geändert: ${parts}`,
-  approved: (dose, series, byName, reason) =>
-    `${dose} für Reihe ${series} freigegeben (${byName}: ${reason})`,
+  approved: (dose, series, byName, reason) => `${dose} für ${series} freigegeben (${byName}: ${reason})`,
   withdrawn: (dose, series, byName, reason) =>
-    `Freigabe von ${dose} für Reihe ${series} zurückgezogen (${byName}: ${reason})`,
+    `Freigabe von ${dose} für ${series} zurückgezogen (${byName}: ${reason})`,
   pair: (doseA, doseB) => `${doseA} A und ${doseB} B`,
-  settingsApproved: (series, byName) => `Anlageneinstellungen zu Reihe ${series} freigegeben (${byName})`,
+  settingsApproved: (series, byName) => `Anlageneinstellungen zu ${series} freigegeben (${byName})`,
   leftOut: (what, why) => (why ? `${what} weggelassen: ${why}` : `${what} weggelassen`),
   takenIn: (what) => `${what} wieder einbezogen`,
   fromTo: (field, before, after) => `${field} von ${before} auf ${after}`,

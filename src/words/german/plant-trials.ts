@@ -3,7 +3,7 @@ import type { plantTrialWords } from "../plant-trials.ts";
 
 export const plantTrials: typeof plantTrialWords = {
   newRun: (number) => `Versuch ${number}`,
-  logged: (run) => `Betriebsversuch ${run} eintragen`,
+  logged: (run) => `Betriebsversuch ${run} eingetragen`,
   pickOne: "bitte wählen",
   stepTest: {
     title: "Stufenversuch",

@@ -12,7 +12,7 @@ export const sheet: typeof sheetWords = {
   reason: (first) => `${first}.`,
   reasons: (first, more) => `${first}. Und ${more} weitere: siehe Raum Betrieb.`,
   agedPump: (pump, age) => `${pump}: ${age}`,
-  series: (label) => `, Reihe ${label}`,
+  of: (series) => `, ${series}`,
   forFeed: "Für Zulauf",
   flowMissing: "Zulaufstrom fehlt",
   solidsMissing: "TR fehlt",

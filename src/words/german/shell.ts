@@ -16,7 +16,7 @@ export const shell: typeof shellWords = {
   cancel: "Abbrechen",
   bar: {
     leave: (study) => `${study}: diese Studie schließen und zum Start gehen`,
-    invented: "erfundene Beispieldaten",
+    invented: "erfundene Daten",
     series: "Reihe",
     noSeries: "noch keine",
     youAre: "Sie sind",

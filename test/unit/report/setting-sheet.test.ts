@@ -92,6 +92,16 @@ describe("the setting sheet's numbers", () => {
     expect(text).toContain("0.2 % active, 0.476 % as supplied, 802 L/h (212 gal/h)");
     expect(text).toContain("make-up 799 kg/h (1760 lb/h), carrier 802 L/h (212 gal/h) to reach 0.1 % active");
   });
+  test("a feed case and a series whose names say what they are are named once", () => {
+    expect(sheet(worked())).toContain("For feed Day (usual): ");
+    const plain = edited(
+      worked(),
+      set("feedCase", "feed-2", { label: "usual" }),
+      set("series", "series-1", { label: "Series 1" }),
+    );
+    expect(sheet(plain)).toContain("For feed usual: ");
+    expect(sheet(plain)).toContain(", Series 1 ");
+  });
   test("a decimal comma goes through the whole sheet", () => {
     const text = sheet(edited(worked(), set("study", "study", { decimalMark: "," })));
     expect(text).toContain("74,4 % 73,8 to 75,0 %");

@@ -57,6 +57,10 @@ describe("the report of the demo holds the whole trial", () => {
     expect(turbidity!.textContent).toContain("turbidity at most 80 NTU");
     const cells = [...page.querySelectorAll("td")].map(({ textContent }) => textContent);
     expect(cells.filter((cell) => cell === "suggested")).toHaveLength(5);
+    // Such a word may not be broken by a narrow column.
+    expect(
+      [...page.querySelectorAll("td.unbroken")].filter((cell) => cell.textContent === "suggested"),
+    ).toHaveLength(5);
   });
   test("two polymers: the jars on the plane of both doses, the surface's terms, the cheapest pair", () => {
     expect(text).toContain("jar 5: 42.7");

@@ -103,6 +103,21 @@ describe("the history in sentences", () => {
     expect(told(set("sample", "sample-1", { takenAt: "2026-01-02T08:00:00Z" }), how)).toMatch(/ to noon\.$/);
   });
 
+  it("keeps the unit where a value is taken away", () => {
+    expect(told(set("sample", "sample-1", { temperatureC: null }))).toMatch(
+      /: temperature from 17 °C to nothing\.$/,
+    );
+  });
+
+  it("says the series once whose name begins with the word", () => {
+    const state = { ...demo, series: { ...demo.series } };
+    const id = decision!.seriesId;
+    state.series[id] = { ...state.series[id]!, label: "Series 1" };
+    const command = { do: "add", kind: "decision", record: { ...decision!, id: "d-3" } } as SimpleCommand;
+    const change = { seq: 9, at, by: "", command, inverse: command, undoes: null, redoes: null, why: "" };
+    expect(describeChange(change, state)).toMatch(/^Approved 5\.2 kg\/t for Series 1 \(/);
+  });
+
   it("tells a step whose records are gone by their kinds", () => {
     const command = { do: "remove", kind: "jar", id: "gone" } as SimpleCommand;
     const change = { seq: 1, at, by: "", command, inverse: command, undoes: null, redoes: null, why: "" };
