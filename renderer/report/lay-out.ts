@@ -1,8 +1,11 @@
 import { slicer } from "../worker/next-task.ts";
 
-/** an element with fewer elements in it is laid out in one go, as are a table and a drawing, which are one thing */
+/** so many elements are laid out in one go */
 const most = 150;
-const whole = new Set(["TABLE", "FIGURE", "svg"]);
+/** a drawing is one thing */
+const whole = new Set(["FIGURE", "svg"]);
+
+const sizeOf = (node: Node) => (node instanceof Element ? node.querySelectorAll("*").length + 1 : 0);
 
 /**
  * Moves a parsed paper's nodes to where they are shown, a few at a time: a report is laid out for longer than the screen may
@@ -10,19 +13,22 @@ const whole = new Set(["TABLE", "FIGURE", "svg"]);
  */
 export async function layOut(from: Node, to: Element, given: () => boolean): Promise<boolean> {
   const giveWay = slicer();
+  let waiting = 0;
   async function move(source: Node, target: Element): Promise<boolean> {
     for (const node of [...source.childNodes]) {
-      const large =
-        node instanceof Element && !whole.has(node.tagName) && node.querySelectorAll("*").length > most;
-      if (large) {
+      const size = sizeOf(node);
+      if (node instanceof Element && size > most && !whole.has(node.tagName)) {
         const shell = node.cloneNode(false) as Element;
         target.append(shell);
         if (!(await move(node, shell))) return false;
-      } else {
-        target.append(node);
-        // Asked for its height, the page lays out the piece now, within this slice.
-        to.getBoundingClientRect();
+        continue;
       }
+      target.append(node);
+      waiting += size;
+      if (waiting < most) continue;
+      waiting = 0;
+      // Asked for its height, the page lays out the pieces now, within this slice.
+      to.getBoundingClientRect();
       await giveWay();
       if (!given()) return false;
     }
