@@ -22,6 +22,10 @@ export async function chooseLanguage(language: Language): Promise<string | null>
   return null;
 }
 
+/** A moment by this machine's clock, as sentences about somebody's work tell it. */
+export const momentText = (at: string): string =>
+  new Date(at).toLocaleString(dateTag(), { dateStyle: "medium", timeStyle: "short" });
+
 /** The tag by which dates and times are written, undefined for the system's own way in English. */
 export function dateTag(): string | undefined {
   return document.documentElement.lang === "de" ? "de-DE" : undefined;

@@ -5,7 +5,7 @@ import type { useStudy } from "./stores/study.ts";
 const lookMs = 2000;
 
 /**
- * In a browser, holds one connection to the host for as long as any window of this browser is open, so that a host
+ * In a browser, holds one connection to the host for as long as a window of this browser is open, so that a host
  * which opened the window itself knows when the last one is gone, whatever way it went. The browser's own lock passes
  * the task on to the next window at once; only one of several windows holds the connection.
  */

@@ -4,7 +4,7 @@ import type { UndoLine } from "../../src/study/history.ts";
 import type { Library } from "./library.ts";
 import type { StudyState } from "../../src/study/schema/records.ts";
 
-/** What a host brings: the clock, where studies lie, and its own file dialogs where it has any. */
+/** What a host brings: the clock, where studies lie, and its own file dialogs where it has them. */
 export interface HostSupport {
   host: "electron" | "loopback";
   version: string;

@@ -47,6 +47,8 @@ export const useChain = defineStore("chain", () => {
     fitted.value && fitted.value.seriesId === series.value?.series.id ? fitted.value : null,
   );
   const analysis = computed(() => fits.value?.analysis ?? null);
+  /** the polymer whose dose varies, where only one does */
+  const letter = computed(() => (analysis.value?.axis === "b" ? "B" : "A"));
   const workings = computed(() => fits.value?.workings ?? noWorkings);
   const extras = computed(() => fits.value?.extras ?? noExtras);
   const waiting = ref(false);
@@ -178,6 +180,7 @@ export const useChain = defineStore("chain", () => {
   return {
     series,
     analysis,
+    letter,
     workings,
     extras,
     jarOfRow,

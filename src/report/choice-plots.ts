@@ -4,23 +4,16 @@ import { doseRoomWords } from "../words/dose-room.ts";
 import { plotReportWords } from "../words/plot-report.ts";
 import { costPlot, costSamples } from "./cost-plot.ts";
 import { paperSize } from "./drawing.ts";
-import { besideChoice, limitsPlot, limitsSize, type LimitsShown } from "./limits-plot.ts";
+import { besideChoice, limitsPlot, limitsSize, markWithin, type LimitsShown } from "./limits-plot.ts";
 import type { Markup } from "./markup.ts";
 import { plotFigure } from "./plot-figure.ts";
-import type { SeriesReport } from "./series-report.ts";
+import { approvedDoseOf, letterOf, type SeriesReport } from "./series-report.ts";
 import type { PaperWords } from "./words.ts";
-
-const letterOf = ({ analysis }: SeriesReport) => (analysis?.axis === "b" ? "B" : "A");
-const approvedOf = ({ analysis, decision }: SeriesReport) =>
-  (analysis?.axis === "b" ? decision?.decision.doseBKgPerT : decision?.decision.doseAKgPerT) ?? null;
 
 /** Where each limit holds and the working window, with the approved dose and today's; nothing without a limit judged. */
 export function limitsFigure(one: SeriesReport, words: PaperWords): Markup | null {
   const { choice, targets } = one;
   if (!choice || choice.bars.length === 0) return null;
-  const [approved, present] = [approvedOf(one), targets?.presentDoseKgPerT ?? null];
-  const { low, high } = choice.tested;
-  const within = (dose: number | null): dose is number => dose !== null && dose >= low && dose <= high;
   const spans = choice.window.kind === "window" ? choice.window.spans : [];
   const text = spans.map((span) => words.range(span.low, span.high, "doseKgPerT")).join("; ");
   const shown: LimitsShown = {
@@ -31,12 +24,12 @@ export function limitsFigure(one: SeriesReport, words: PaperWords): Markup | nul
     sentence: choice.window.kind === "window" ? doseReportWords.limits.window(text) : choice.window.sentence,
     doseAxis: chartWords.doseOnPaper(letterOf(one)),
     marks: [
-      ...(within(approved)
-        ? [{ dose: approved, name: chartWords.approved(words.number(approved, 3)), look: "here" as const }]
-        : []),
-      ...(within(present)
-        ? [{ dose: present, name: chartWords.plantToday(words.number(present, 3)), look: "today" as const }]
-        : []),
+      ...markWithin(choice.tested, approvedDoseOf(one), "here", (dose) =>
+        chartWords.approved(words.number(dose, 3)),
+      ),
+      ...markWithin(choice.tested, targets?.presentDoseKgPerT ?? null, "today", (dose) =>
+        chartWords.plantToday(words.number(dose, 3)),
+      ),
     ],
   };
   return plotFigure(limitsPlot(shown), plotReportWords.limits, words, limitsSize(shown));
@@ -47,7 +40,7 @@ export function costFigure(one: SeriesReport, currency: string, words: PaperWord
   if (!one.choice) return null;
   const samples = costSamples(one.choice.tested, one.choice.cost);
   if (!samples.every(({ total }) => total !== null && Number.isFinite(total))) return null;
-  const plot = costPlot(samples, approvedOf(one), {
+  const plot = costPlot(samples, approvedDoseOf(one), {
     doseAxis: chartWords.doseOnPaper(letterOf(one)),
     currency,
     number: (value) => words.number(value),

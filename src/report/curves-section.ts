@@ -11,7 +11,7 @@ import { inlineSvg } from "./drawing.ts";
 import { pairDrawing, type PrintedSurface } from "./pair-chart.ts";
 import { pairGrid, type PairGrid } from "./contour-grid.ts";
 import { surfaceBounds } from "../curve/surface-bands.ts";
-import type { SeriesReport } from "./series-report.ts";
+import { approvedDoseOf, type SeriesReport } from "./series-report.ts";
 import { chanceWords } from "../study/derive/number-words.ts";
 import { aiccDecimals } from "../units/digits.ts";
 import { unitText } from "../units/display.ts";
@@ -22,7 +22,7 @@ import { onPaperWords } from "../words/on-paper.ts";
 
 /** Each response's curve with its jars, the sentence that says its dose, and the models compared. */
 export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
-  const { analysis, trouble, chain, workings, choice, decision, targets } = one;
+  const { analysis, trouble, chain, workings, choice, targets } = one;
   if (!analysis)
     return markup`<h3>${doseReportWords.curves}</h3><p class="gap">${doseReportWords.noCurves(trouble || doseReportWords.nothingRead)}</p>`;
   if (analysis.axis === "surface")
@@ -33,8 +33,7 @@ export function curvesSection(one: SeriesReport, words: PaperWords): Markup {
     choice,
     analysis.axis,
     {
-      approved:
-        (analysis.axis === "b" ? decision?.decision.doseBKgPerT : decision?.decision.doseAKgPerT) ?? null,
+      approved: approvedDoseOf(one),
       present: targets?.presentDoseKgPerT ?? null,
     },
     one.runs,

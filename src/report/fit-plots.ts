@@ -9,15 +9,13 @@ import { plotReportWords } from "../words/plot-report.ts";
 import { markup, type Markup } from "./markup.ts";
 import { plotPairs } from "./plot-figure.ts";
 import { far, residualPlot, residualsOf } from "./residual-plot.ts";
-import type { SeriesReport } from "./series-report.ts";
+import { letterOf, type SeriesReport } from "./series-report.ts";
 import { sliceCurve, slicePlot } from "./slice-plot.ts";
 import type { PaperWords } from "./words.ts";
 
 /** Every jar's distance from the model suggested for each response; nothing where no model is suggested. */
-export function residualsBlock(
-  { analysis, chain, workings }: SeriesReport,
-  words: PaperWords,
-): Markup | null {
+export function residualsBlock(one: SeriesReport, words: PaperWords): Markup | null {
+  const { chain, workings } = one;
   const { labels } = analyseRows(chain);
   const says = plotReportWords.residuals;
   const plots = workings.flatMap(({ analysis: { name, suggested }, fit }) => {
@@ -35,7 +33,7 @@ export function residualsBlock(
       {
         plot: residualPlot(
           curvesRoomWords.residuals.ofDose(title),
-          chartWords.doseOnPaper(analysis?.axis === "b" ? "B" : "A"),
+          chartWords.doseOnPaper(letterOf(one)),
           residuals,
           (value, digits) => words.number(value, digits),
         ),

@@ -19,6 +19,16 @@ export interface LimitsShown {
 
 /** Room beside the plates of limits and cost, so that both stand on one dose axis. */
 export const besideChoice = { left: 176, right: 88 };
+/** A mark at a dose that was tested; none elsewhere, since nothing is drawn there. */
+export function markWithin(
+  { low, high }: Span,
+  dose: number | null,
+  look: "here" | "today",
+  nameOf: (dose: number) => string,
+): LimitsShown["marks"] {
+  return dose !== null && dose >= low && dose <= high ? [{ dose, name: nameOf(dose), look }] : [];
+}
+
 /** half of a bar, of a row of 1 */
 const half = 0.3;
 const rowHeight = 22;

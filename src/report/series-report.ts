@@ -21,6 +21,15 @@ export interface SeriesReport extends SeriesFits {
   runs: RunChain[];
 }
 
+/** The polymer whose dose varies, where only one does. */
+export const letterOf = ({ analysis }: SeriesFits): "A" | "B" => (analysis?.axis === "b" ? "B" : "A");
+
+/** The approved dose of that polymer, kg/t; null without one. */
+export function approvedDoseOf(one: SeriesReport): number | null {
+  const picked = one.decision?.decision;
+  return (letterOf(one) === "B" ? picked?.doseBKgPerT : picked?.doseAKgPerT) ?? null;
+}
+
 /** Follows a series to the plant by the same functions as the screens. The series must exist. */
 export function seriesReport(state: StudyState, fits: SeriesFits, words: PaperWords): SeriesReport {
   const { seriesId, analysis, workings } = fits;

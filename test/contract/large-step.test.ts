@@ -1,27 +1,17 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { rmSync } from "node:fs";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { createDispatcher } from "../../main/dispatch.ts";
-import { closeContext, createContext, openAtStart, type Context } from "../../main/service.ts";
-import { writeDemo } from "../../main/service/standalone.ts";
-import { demoCommands } from "../../src/study/demo.ts";
+import { openedDemo } from "./demo-context.ts";
+import type { createDispatcher } from "../../main/dispatch.ts";
+import { closeContext, openAtStart, type Context } from "../../main/service.ts";
 import { importOf } from "../bench/host-step.ts";
 
-const now = "2026-03-01T12:00:00.000Z";
 const jars = 2000;
 let folder: string;
 let path: string;
 let context: Context;
 let call: ReturnType<typeof createDispatcher>;
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "flocwright-step-"));
-  path = join(folder, "study.flocwright");
-  const written = writeDemo(path, demoCommands, now);
-  if (!written.ok) throw new Error(written.message);
-  context = createContext({ host: "loopback", version: "0", folder, dialogs: null, now: () => now });
-  if (!openAtStart(context, path).ok) throw new Error("not opened");
-  call = createDispatcher(context);
+  ({ folder, path, context, call } = openedDemo());
   // However quick the machine is, every slice has lasted long enough to give way after it.
   let clock = 0;
   vi.spyOn(performance, "now").mockImplementation(() => (clock += 1000));

@@ -1,28 +1,18 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { rmSync } from "node:fs";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { createDispatcher } from "../../main/dispatch.ts";
-import { closeContext, createContext, openAtStart, type Context } from "../../main/service.ts";
+import { openedDemo } from "./demo-context.ts";
+import type { createDispatcher } from "../../main/dispatch.ts";
+import { closeContext, type Context } from "../../main/service.ts";
 import { oneAnswerOf } from "../../main/service/one-answer.ts";
-import { writeDemo } from "../../main/service/standalone.ts";
 import { wholeStudy } from "../../renderer/stores/whole-study.ts";
 import { contract, type Opened } from "../../src/contract.ts";
-import { demoCommands } from "../../src/study/demo.ts";
 
-const now = "2026-03-01T12:00:00.000Z";
 let folder: string;
 let context: Context;
 let call: ReturnType<typeof createDispatcher>;
 let largest = 0;
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "flocwright-photos-"));
-  const path = join(folder, "study.flocwright");
-  const written = writeDemo(path, demoCommands, now);
-  if (!written.ok) throw new Error(written.message);
-  context = createContext({ host: "loopback", version: "0", folder, dialogs: null, now: () => now });
-  if (!openAtStart(context, path).ok) throw new Error("not opened");
-  call = createDispatcher(context);
+  ({ folder, context, call } = openedDemo());
   // The page's calls as the desktop window makes them.
   const bridge = Object.fromEntries(
     Object.keys(contract).map((name) => [

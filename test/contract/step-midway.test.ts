@@ -1,11 +1,11 @@
 // What happens while a large step is being written: half of it is in the file, and none of it may be seen or stay.
 import fc from "fast-check";
-import { existsSync, mkdtempSync, renameSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { createDispatcher } from "../../main/dispatch.ts";
-import { closeContext, createContext, inTurn, openAtStart, type Context } from "../../main/service.ts";
+import { now, openedDemo } from "./demo-context.ts";
+import type { createDispatcher } from "../../main/dispatch.ts";
+import { closeContext, inTurn, openAtStart, type Context } from "../../main/service.ts";
 import { summarise, writeDemo } from "../../main/service/standalone.ts";
 import { listBackups } from "../../main/storage/backups.ts";
 import { watchSteps } from "../../main/storage/steps.ts";
@@ -13,7 +13,6 @@ import type { Acknowledged, Opened } from "../../src/contract.ts";
 import { demoCommands } from "../../src/study/demo.ts";
 import { importOf } from "../bench/host-step.ts";
 
-const now = "2026-03-01T12:00:00.000Z";
 /** a thousand records, written in five slices */
 const jars = 200;
 const slices = 4;
@@ -23,13 +22,7 @@ let context: Context;
 let call: ReturnType<typeof createDispatcher>;
 
 function start(): void {
-  folder = mkdtempSync(join(tmpdir(), "flocwright-midway-"));
-  path = join(folder, "study.flocwright");
-  const written = writeDemo(path, demoCommands, now);
-  if (!written.ok) throw new Error(written.message);
-  context = createContext({ host: "loopback", version: "0", folder, dialogs: null, now: () => now });
-  if (!openAtStart(context, path).ok) throw new Error("not opened");
-  call = createDispatcher(context);
+  ({ folder, path, context, call } = openedDemo());
 }
 function end(): void {
   watchSteps(() => undefined);

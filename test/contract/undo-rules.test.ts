@@ -1,33 +1,23 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { rmSync } from "node:fs";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { createDispatcher } from "../../main/dispatch.ts";
-import { closeContext, createContext, openAtStart, type Context } from "../../main/service.ts";
-import { writeDemo } from "../../main/service/standalone.ts";
+import { openedDemo } from "./demo-context.ts";
+import type { createDispatcher } from "../../main/dispatch.ts";
+import { closeContext, openAtStart, type Context } from "../../main/service.ts";
 import type { Acknowledged } from "../../src/contract.ts";
-import { demoCommands } from "../../src/study/demo.ts";
 
 let folder: string;
 let context: Context;
+let call: ReturnType<typeof createDispatcher>;
 let seq: number;
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "flocwright-undo-"));
-  const path = join(folder, "study.flocwright");
-  const now = "2026-03-01T12:00:00.000Z";
-  const written = writeDemo(path, demoCommands, now);
-  if (!written.ok) throw new Error(written.message);
-  context = createContext({ host: "loopback", version: "0", folder, dialogs: null, now: () => now });
-  const opened = openAtStart(context, path);
-  if (!opened.ok) throw new Error(opened.message);
-  seq = opened.value.seq;
+  ({ folder, context, call } = openedDemo());
+  seq = context.open!.seq;
 });
 afterEach(() => {
   closeContext(context);
   rmSync(folder, { recursive: true, force: true });
 });
 
-const call = (name: string, input: unknown) => createDispatcher(context)(name, input);
 async function edit(by: string, fields: object): Promise<void> {
   const answer = await call("study.apply", {
     command: { do: "set", kind: "jar", id: "jar-1-04", fields },

@@ -7,6 +7,7 @@ import type { Command } from "../../src/study/commands.ts";
 import { demoCommands } from "../../src/study/demo.ts";
 import { demo, now, twoPolymerCommands } from "../unit/report/studies.ts";
 import { expect, runVerb, test } from "./app.ts";
+import { filtrationTest } from "../filtration-test.ts";
 import { pdfPages } from "./pdf-text.ts";
 
 const room = (page: Page, name: string) =>
@@ -255,21 +256,7 @@ function everyChart(): Command[] {
         reading(`drained-${id}-${atS}`, id, { kind: "drained", ml: 60 + i * 9 + Math.sqrt(atS) * 11, atS }),
       ),
     ),
-    ...jars.slice(3, 6).map(({ id }) =>
-      reading(`filtration-${id}`, id, {
-        kind: "srf",
-        points: [20, 40, 60, 80].map((volumeMl) => ({
-          volumeMl,
-          seconds: volumeMl * (0.02 * volumeMl + 0.2),
-        })),
-        firstUsed: 2,
-        lastUsed: 4,
-        diameterMm: 70,
-        pressureKPa: 50,
-        temperatureC: 20,
-        cakeKgPerM3: 25,
-      }),
-    ),
+    ...jars.slice(3, 6).map(({ id }) => reading(`filtration-${id}`, id, filtrationTest(2))),
   ];
 }
 

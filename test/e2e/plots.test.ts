@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./app.ts";
+import { filtrationTest } from "../filtration-test.ts";
 
 const room = (page: Page, name: string) =>
   page.getByRole("navigation").getByRole("link", { name: new RegExp(`^${name}`) });
@@ -37,19 +38,7 @@ async function addReadings(page: Page, study: Record<string, string>): Promise<v
       { do: "set", kind: "study", id: "study", fields },
       add("drained-20", { kind: "drained", ml: 188.5, atS: 20 }),
       add("drained-60", { kind: "drained", ml: 249, atS: 60 }),
-      add("filtration-1", {
-        kind: "srf",
-        points: [20, 40, 60, 80].map((volumeMl) => ({
-          volumeMl,
-          seconds: volumeMl * (0.02 * volumeMl + 0.2),
-        })),
-        firstUsed: 1,
-        lastUsed: 4,
-        diameterMm: 70,
-        pressureKPa: 50,
-        temperatureC: 20,
-        cakeKgPerM3: 25,
-      }),
+      add("filtration-1", filtrationTest(1)),
     ];
     const command = { do: "together", label: "plots", commands };
     const answer = await call("study.apply", { command, afterSeq: seq, by: "" }, opening);

@@ -47,7 +47,7 @@ const note = fc.oneof(
   fc.constantFrom("=1+1", "'=x", "-3 of them", "+", "@home", " two \n lines ", "2,5", '"'),
   anyText,
 );
-/** moments as the schema takes them: any offset, with and without parts of a second */
+/** moments as the schema takes them: every offset, with and without parts of a second */
 const moment = fc.option(
   fc
     .tuple(

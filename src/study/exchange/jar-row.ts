@@ -21,7 +21,7 @@ export interface JarRow {
   record: RecordOf<"jar">;
   hasOrder: boolean;
   readings: ReadResult[];
-  /** whether the file has any column of doses, so that a row can make a jar */
+  /** whether the file has a column of doses, so that a row can make a jar */
   canMake: boolean;
   /** dose columns that are empty in this row: a new jar needs them, a re-read keeps its jar's */
   emptyDoses: number[];

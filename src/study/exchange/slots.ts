@@ -56,7 +56,7 @@ export function readMoment(row: RowReader, field: Field): string | null {
   return null;
 }
 
-/** The slots that a file has any column of; the others need not be looked at in each row. */
+/** The slots that a file has a column of; the others need not be looked at in each row. */
 export function slotsWith(has: (field: Field) => boolean): JarSlot[] {
   return jarSlots.filter(({ slot, fields }) =>
     [...Object.keys(fields), ...about(slot)].some((field) => has(field as Field)),

@@ -55,26 +55,26 @@ const fitted = (rows: Question["rows"], name: string): FitAnswer => {
     extras: workings.map((one) => ({ name: one.analysis.name, robust: null, next: null })),
   };
 };
+const openDemo = () =>
+  useStudy().accept({
+    opening: "demo",
+    fileName: "demo.flocwright",
+    readOnlyBecause: null,
+    notices: [],
+    state,
+    later: [],
+    seq: 1,
+    savedAt: null,
+    undo: null,
+    redo: null,
+  });
 const answerLast = () => {
   const { question, answer } = asked.at(-1)!;
   answer(fitted(question.rows, question.name));
 };
 
 test("no dose, limit or verdict of the series looked at before stands under another's name", async () => {
-  expect(
-    await useStudy().accept({
-      opening: "demo",
-      fileName: "demo.flocwright",
-      readOnlyBecause: null,
-      notices: [],
-      state,
-      later: [],
-      seq: 1,
-      savedAt: null,
-      undo: null,
-      redo: null,
-    }),
-  ).toBe(true);
+  expect(await openDemo()).toBe(true);
   const [chain, selection, line] = [useChain(), useSelection(), useDoseLine()];
   answerLast();
   await vi.waitFor(() => expect(chain.choice).not.toBeNull());
@@ -128,18 +128,7 @@ test("no dose, limit or verdict of the series looked at before stands under anot
 });
 
 test("an edit keeps what was fitted in sight until the new fits have come", async () => {
-  await useStudy().accept({
-    opening: "demo",
-    fileName: "demo.flocwright",
-    readOnlyBecause: null,
-    notices: [],
-    state,
-    later: [],
-    seq: 1,
-    savedAt: null,
-    undo: null,
-    redo: null,
-  });
+  expect(await openDemo()).toBe(true);
   const chain = useChain();
   answerLast();
   await vi.waitFor(() => expect(chain.analysis).not.toBeNull());

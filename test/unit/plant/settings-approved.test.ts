@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { applyCommand } from "../../../src/study/commands.ts";
-import { tableChain, tableInputs } from "../../../src/study/derive/plant-table.ts";
+import { tableChain } from "../../../src/study/derive/plant-table.ts";
 import { plantChain } from "../../../src/study/derive/plant.ts";
 import type { Kind, StudyState } from "../../../src/study/schema/records.ts";
-import { apply, demoState } from "../study/state.ts";
+import { apply, approvalOfSettings, demoState } from "../study/state.ts";
 
 const at = "2026-03-01T12:00:00Z";
 const demo = demoState(at);
@@ -13,17 +13,7 @@ const set = (state: StudyState, kind: Kind, id: string, fields: object) =>
   apply(state, { do: "set", kind, id, fields: fields as Record<string, unknown> });
 
 describe("an approved table of settings", () => {
-  const approved = apply(demo, {
-    do: "add",
-    kind: "tableApproval",
-    record: {
-      id: "table-1",
-      seriesId: "series-1",
-      byName: "Ilse K.",
-      at,
-      snapshot: tableInputs(demo, chainOf(demo)),
-    },
-  });
+  const approved = apply(demo, approvalOfSettings(demo, chainOf(demo), at));
   test("holds while nothing moves, and then says which and why", () => {
     const now = (state: StudyState) => tableChain(state, "series-1", chainOf(state));
     expect(now({ ...demo, tableApproval: {} }).word).toBe("not approved");

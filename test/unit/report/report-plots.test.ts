@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { surfaceMean } from "../../../src/curve/surface-bands.ts";
 import { limitsPlot } from "../../../src/report/limits-plot.ts";
 import { paperDocument } from "../../../src/report/paper.ts";
+import { filtrationTest } from "../../filtration-test.ts";
 import { residualsOf } from "../../../src/report/residual-plot.ts";
 import { fitSeries } from "../../../src/report/series-fits.ts";
 import { sliceCurve, slicePlot } from "../../../src/report/slice-plot.ts";
@@ -101,16 +102,7 @@ describe("nothing is drawn where nothing is behind it", () => {
 });
 
 describe("what the jars were read of over time", () => {
-  const filtration = {
-    kind: "srf",
-    points: [20, 40, 60, 80].map((volumeMl) => ({ volumeMl, seconds: volumeMl * (0.02 * volumeMl + 0.2) })),
-    firstUsed: 2,
-    lastUsed: 4,
-    diameterMm: 70,
-    pressureKPa: 50,
-    temperatureC: 20,
-    cakeKgPerM3: 25,
-  };
+  const filtration = filtrationTest(2);
   const page = report(
     edited(
       demo,

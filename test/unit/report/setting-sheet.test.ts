@@ -5,7 +5,7 @@ import { settingSheet } from "../../../src/report/setting-sheet.ts";
 import { paperDocument } from "../../../src/report/paper.ts";
 import type { SheetInput } from "../../../src/report/sheet-facts.ts";
 import { plantCautions } from "../../../src/study/cautions.ts";
-import { tableInputs } from "../../../src/study/derive/plant-table.ts";
+import { approvalOfSettings } from "../study/state.ts";
 import { plantChain } from "../../../src/study/derive/plant.ts";
 import type { Command } from "../../../src/study/commands.ts";
 import type { Kind, StudyState } from "../../../src/study/schema/records.ts";
@@ -184,17 +184,7 @@ describe("what the sheet says of itself", () => {
   test("settings approved by name, and out of date when one of their inputs moves", () => {
     expect(sheet(unapproved)).toContain("Settings: approved by nobody yet.");
     const plant = plantChain(demo, "series-1", { a: 5.2, b: null });
-    const approved = edited(demo, {
-      do: "add",
-      kind: "tableApproval",
-      record: {
-        id: "table-1",
-        seriesId: "series-1",
-        byName: "Ilse K.",
-        at: now,
-        snapshot: tableInputs(demo, plant),
-      },
-    });
+    const approved = edited(demo, approvalOfSettings(demo, plant, now));
     expect(sheet(approved)).toContain("Settings approved by Ilse K., 2026-05-04 14:00 UTC+2.");
     expect(sheet(approved)).not.toContain("OUT OF DATE");
     const moved = sheet(edited(approved, set("makeDown", "makedown-1", { solutionActivePct: 0.25 })));

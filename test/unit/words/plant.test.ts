@@ -6,23 +6,12 @@ import { plantChain } from "../../../src/study/derive/plant.ts";
 import type { StudyState } from "../../../src/study/schema/records.ts";
 import { german } from "../../../src/words/german/all.ts";
 import { speak } from "../../../src/words/language.ts";
-import { apply, demoState } from "../study/state.ts";
+import { apply, approvalOfSettings, demoState } from "../study/state.ts";
 
 const at = "2026-03-01T12:00:00.000Z";
 const chainOf = (state: StudyState) =>
   plantChain(state, "series-1", { a: 5.2, b: null }, { cakePct: 20, capturePct: 97 });
-const approvedIn = (state: StudyState) =>
-  apply(state, {
-    do: "add",
-    kind: "tableApproval",
-    record: {
-      id: "table-1",
-      seriesId: "series-1",
-      byName: "Ilse K.",
-      at,
-      snapshot: tableInputs(state, chainOf(state)),
-    },
-  });
+const approvedIn = (state: StudyState) => apply(state, approvalOfSettings(state, chainOf(state), at));
 const pump = (state: StudyState, fields: Record<string, unknown>) =>
   apply(state, { do: "set", kind: "pump", id: "pump-1", fields });
 
