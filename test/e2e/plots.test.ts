@@ -13,37 +13,43 @@ const figure = (page: Page, heading: RegExp) =>
 
 /** Adds, over the host's own calls, what the demo has none of: drainage over time and a filtration test of jar 1. */
 async function addReadings(page: Page, study: Record<string, string>): Promise<void> {
-  const refused = await page.evaluate(async (fields) => {
-    const call = async (name: string, input: unknown, opening = "") => {
-      const response = await fetch(`/call/${name}`, {
-        method: "POST",
-        headers: { "content-type": "application/json", ...(opening && { "x-flocwright-opening": opening }) },
-        body: JSON.stringify(input),
+  const refused = await page.evaluate(
+    async ([fields, filtration]) => {
+      const call = async (name: string, input: unknown, opening = "") => {
+        const response = await fetch(`/call/${name}`, {
+          method: "POST",
+          headers: {
+            "content-type": "application/json",
+            ...(opening && { "x-flocwright-opening": opening }),
+          },
+          body: JSON.stringify(input),
+        });
+        return (await response.json()) as { ok: boolean; message?: string; value: Opened };
+      };
+      interface Opened {
+        opening: string;
+        seq: number;
+        state: { jar: Record<string, { id: string; seriesId: string; label: string }> };
+      }
+      const { opening, seq, state } = (await call("study.current", {})).value;
+      const jar = Object.values(state.jar).find((one) => one.seriesId === "series-1" && one.label === "1")!;
+      const add = (id: string, result: unknown) => ({
+        do: "add",
+        kind: "reading",
+        record: { id, jarId: jar.id, result },
       });
-      return (await response.json()) as { ok: boolean; message?: string; value: Opened };
-    };
-    interface Opened {
-      opening: string;
-      seq: number;
-      state: { jar: Record<string, { id: string; seriesId: string; label: string }> };
-    }
-    const { opening, seq, state } = (await call("study.current", {})).value;
-    const jar = Object.values(state.jar).find((one) => one.seriesId === "series-1" && one.label === "1")!;
-    const add = (id: string, result: unknown) => ({
-      do: "add",
-      kind: "reading",
-      record: { id, jarId: jar.id, result },
-    });
-    const commands = [
-      { do: "set", kind: "study", id: "study", fields },
-      add("drained-20", { kind: "drained", ml: 188.5, atS: 20 }),
-      add("drained-60", { kind: "drained", ml: 249, atS: 60 }),
-      add("filtration-1", filtrationTest(1)),
-    ];
-    const command = { do: "together", label: "plots", commands };
-    const answer = await call("study.apply", { command, afterSeq: seq, by: "" }, opening);
-    return answer.ok ? "" : answer.message;
-  }, study);
+      const commands = [
+        { do: "set", kind: "study", id: "study", fields },
+        add("drained-20", { kind: "drained", ml: 188.5, atS: 20 }),
+        add("drained-60", { kind: "drained", ml: 249, atS: 60 }),
+        add("filtration-1", filtration),
+      ];
+      const command = { do: "together", label: "plots", commands };
+      const answer = await call("study.apply", { command, afterSeq: seq, by: "" }, opening);
+      return answer.ok ? "" : answer.message;
+    },
+    [study, filtrationTest(1)] as const,
+  );
   expect(refused).toBe("");
   await page.reload();
 }
